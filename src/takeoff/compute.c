@@ -80,7 +80,7 @@ static void zones_find(struct takeoff *t, const struct basis *basis, bool is_sup
 			&(struct over_ground){ &t->walls, &t->embeds, levels_to_dig(t) });
 	if (!stop_asked())
 		watering_find(&t->watering, basis, &(struct water_ground){ is_supply_measured,
-			&t->walls, &t->zones, &ground.cover });
+			&t->walls, &t->fences, &t->zones, &ground.cover });
 	if (!stop_asked())
 		services_find(t, basis, &ground);
 	arena_clear(&ground.arena);

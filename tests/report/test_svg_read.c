@@ -593,11 +593,10 @@ START_TEST(the_header_goes_from_the_tap_with_its_sleeves)
 	draw(&asked, "watered.plot");
 	for (size_t i = 0; i < sizeof told / sizeof *told; i++)
 		ck_assert_msg(has_text(told[i]), "%s", told[i]);
-	/* each leg, and the sign that explains them; within each of four raised beds, from their
-	 * corner, to the lines and across them, within each of two others along a side, then
-	 * across */
+	/* each leg, and the sign that explains them; within each of four raised beds to the lines
+	 * and across them, within each of two others along a side, then across */
 	ck_assert_int_eq(count_dashed("0.8,0.8", "line"),
-		(int)garden.takeoff.watering.legs.count + 1 + 4 * 3 + 2 * 2);
+		(int)garden.takeoff.watering.legs.count + 1 + 4 * 2 + 2 * 2);
 }
 END_TEST
 

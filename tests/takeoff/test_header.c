@@ -1,15 +1,9 @@
-/* The header from the tap to the beds: cases on small plans, and a law on random ones: its ways are
- * as long as those found side by side from the other end. */
+/* The header from the tap to the beds: cases on small plans; laws are test_header_tree.c. */
 #include "takeoff/watering/header.h"
 #include "base/measure.h"
 #include "support/around.h"
 #include "support/garden.h"
 #include "support/runner.h"
-
-#include <stdlib.h>
-#include <string.h>
-
-enum { RANDOM_PLOTS = 100, FAR = 1 << 20 };
 
 static struct garden garden;
 
@@ -52,9 +46,10 @@ START_TEST(it_goes_round_fixtures_houses_and_beds)
 	const struct watering *watering = header_of((const char *const[]){ "......", "..SS..",
 		"..SS..", "..SSbb", "..SSSS", NULL }, "tap 1,4\n");
 
-	/* up beside the fixture, over its top and down to the bed: 3 + 3 + 2 sides */
-	ck_assert_int_eq(watering->trench, 8 * NM_PER_FOOT);
-	ck_assert(has_leg(watering, 2, 1, 4, 1));
+	/* hard by the fixture it would be 3 + 3 + 2 sides, 6 of them along it: it keeps a foot off,
+	 * 4 + 4 + 3 sides */
+	ck_assert_int_eq(watering->trench, 11 * NM_PER_FOOT);
+	ck_assert(has_leg(watering, 2, 0, 4, 0));
 	garden_fini(&garden);
 	watering = header_of((const char *const[]){ "........", "........", "......bb", NULL },
 		"house \"H\"\n  from 2,0 to 4,2\ntap 0,1\n");
@@ -148,114 +143,126 @@ START_TEST(it_comes_into_a_raised_bed_under_its_wall)
 }
 END_TEST
 
-/* ---- A law ----------------------------------------------------------------------------------- */
+/* ---- Walls and posts ------------------------------------------------------------------------- */
 
-/* The bed that all four cells about the tap are of; NO_REGION: none. */
-static int bed_of_tap(const struct plot *plot)
+/* Raised beds, of which those of b are watered. */
+static const struct watering *raised_of(const char *const *rows, const char *lines)
 {
-	struct place tap = plot->details.around.tap;
-	int regions[4];
-
-	for (int i = 0; i < 4; i++) {
-		struct place cell = { tap.x - i % 2, tap.y - i / 2 };
-
-		if (!ground_holds(&plot->ground, cell.x, cell.y))
-			return NO_REGION;
-		regions[i] = plot_class_of(plot, ground_cell(&plot->ground, cell.x, cell.y)) !=
-			CLASS_BED ? NO_REGION :
-			survey_region_at(&garden.takeoff.survey, cell.x, cell.y);
-		if (regions[i] != regions[0])
-			return NO_REGION;
-	}
-	return regions[0];
-}
-
-/* Whether a way goes along the side, told cell by cell. */
-static bool is_open(const struct plot *plot, int x, int y)
-{
-	enum plot_class class;
-
-	if (!ground_holds(&plot->ground, x, y))
-		return false;
-	class = plot_class_of(plot, ground_cell(&plot->ground, x, y));
-	return class == CLASS_PATH || class == CLASS_LAWN || class == CLASS_OPEN ||
-		(class == CLASS_BED && bed_of_tap(plot) ==
-		survey_region_at(&garden.takeoff.survey, x, y));
-}
-
-/* Lengths relaxed until none gets shorter. To be freed. */
-static int *lengths_of(const struct plot *plot)
-{
-	int columns = plot->ground.columns + 1, rows = plot->ground.rows + 1;
-	struct place tap = plot->details.around.tap;
-	int *lengths = memory_new((size_t)columns * (size_t)rows, sizeof *lengths);
-	bool has_changed = true;
-
-	for (int i = 0; i < columns * rows; i++)
-		lengths[i] = FAR;
-	lengths[tap.y * columns + tap.x] = 0;
-	while (has_changed) {
-		has_changed = false;
-		for (int y = 0; y < rows; y++)
-			for (int x = 0; x < columns; x++) {
-				int *here = &lengths[y * columns + x];
-				bool right = x + 1 < columns && (is_open(plot, x, y - 1) ||
-					is_open(plot, x, y));
-				bool down = y + 1 < rows && (is_open(plot, x - 1, y) ||
-					is_open(plot, x, y));
-				int *to[] = { right ? here + 1 : here,
-					down ? here + columns : here };
-
-				for (int i = 0; i < 2; i++) {
-					if (*to[i] > *here + 1 && to[i] != here)
-						*to[i] = *here + 1, has_changed = true;
-					if (*here > *to[i] + 1 && to[i] != here)
-						*here = *to[i] + 1, has_changed = true;
-				}
-			}
-	}
-	return lengths;
-}
-
-START_TEST(no_way_is_shorter_and_each_is_as_long_as_it_says)
-{
-	struct random random = { (uint64_t)_i };
-	struct arena arena = ARENA_EMPTY;
-	struct house_map houses;
-	struct header_ways ways;
-	int *lengths;
-
-	plot_at_random(&garden.plot, &random, 24, ".plbS");
-	garden.plot.details.around.has_tap = true;
-	garden.plot.details.around.tap = (struct place){
-		random_below(&random, garden.plot.ground.columns + 1),
-		random_below(&random, garden.plot.ground.rows + 1) };
+	garden_rows(&garden, rows);
+	around_add(&garden.plot, lines);
+	plot_set(&garden.plot, 'b', BED_WATER, "drip");
 	garden_count(&garden);
-	houses = house_map_of(&garden.plot, 1, &arena);
-	header_ways_find(&ways, &arena, &(struct basis){ .plot = &garden.takeoff.plot,
-		.survey = &garden.takeoff.survey }, &houses);
-	lengths = lengths_of(&garden.plot);
-	for (int i = 0; i < ways.columns * ways.rows; i++) {
-		int sides = 0;
+	return &garden.takeoff.watering;
+}
 
-		ck_assert_int_eq(ways.steps[i].from < 0, lengths[i] == FAR);
-		for (int at = i; ways.steps[i].from >= 0 && ways.steps[at].from != at;
-			at = ways.steps[at].from)
-			sides++;
-		if (ways.steps[i].from >= 0) {
-			ck_assert_int_eq(sides, lengths[i]);
-			ck_assert_int_eq(sides, ways.steps[i].sides);
-		}
-	}
-	free(lengths);
-	arena_clear(&arena);
+/* Past a bed's wall to another bed behind it. */
+START_TEST(it_keeps_a_foot_off_a_wall_that_it_passes)
+{
+	const struct watering *watering = raised_of((const char *const[]){ "..........",
+		"..aaaa....", "..aaaa....", "..aaaa....", "..aaaa....", "..........",
+		"bbbbbbbbbb", "bbbbbbbbbb", "bbbbbbbbbb", "bbbbbbbbbb", NULL }, "tap 2,0\n");
+
+	/* down along the wall it would be 6 sides */
+	ck_assert_int_eq(watering->trench, 7 * NM_PER_FOOT);
+	ck_assert(has_leg(watering, 1, 1, 1, 6));
+}
+END_TEST
+
+/* Between two walls 1 ft apart: there is no other way. */
+START_TEST(along_a_wall_it_goes_where_there_is_no_other_way)
+{
+	static const char *const narrow[] = { "SSSSS.SSSSS", "aaaaa.aaaaa", "aaaaa.aaaaa",
+		"aaaaa.aaaaa", "...........", "bbbbbbbbbbb", "bbbbbbbbbbb", "bbbbbbbbbbb",
+		"bbbbbbbbbbb", NULL };
+	const struct watering *watering = raised_of(narrow, "tap 5,0\n");
+
+	ck_assert(watering->list[0].is_reached);
+	ck_assert(has_leg(watering, 5, 0, 5, 5));
+	ck_assert_int_eq(watering->trench, 5 * NM_PER_FOOT);
+}
+END_TEST
+
+/* 6 in cells: the base reaches 6 in past the wall, and the trench is 6 in wide. */
+START_TEST(off_a_wall_is_off_its_base)
+{
+	static const char *const rows[] = { "................", "................",
+		"...aaaaaaaa.....", "...aaaaaaaa.....", "...aaaaaaaa.....", "...aaaaaaaa.....",
+		"...aaaaaaaa.....", "...aaaaaaaa.....", "................", "................",
+		"................", "eeeeeeeeeeeeeeee", NULL };
+	static const struct { const char *reach; int x; } rows_of[] = { { "6 in", 1 },
+		{ "3 in", 2 }, { "2 in", 2 }, { "3 3/64 in", 1 } };
+
+	garden_rows(&garden, rows);
+	around_add(&garden.plot, "tap 3,0\n");
+	plot_set(&garden.plot, 0, HEAD_CELL, "6 in");
+	plot_set(&garden.plot, 'e', BED_BUILD, "level");
+	plot_set(&garden.plot, 'e', BED_WATER, "drip");
+	plot_set(&garden.plot, 'a', BED_REACH, rows_of[_i].reach);
+	garden_count(&garden);
+	ck_assert(has_leg(&garden.takeoff.watering, rows_of[_i].x, 2, rows_of[_i].x, 8));
+}
+END_TEST
+
+/* The tap is level with the upper corner of the bed, 6 sides off it. */
+START_TEST(it_comes_square_to_a_side_clear_of_the_corners)
+{
+	static const char *const rows[] = { "..........", "..........", "......bbbb",
+		"......bbbb", "......bbbb", "......bbbb", NULL };
+	const struct watering *watering = raised_of(rows, "tap 0,2\n");
+
+	/* one side beyond the way to the corner, and the last one square to the wall */
+	ck_assert_int_eq(watering->trench, 7 * NM_PER_FOOT);
+	ck_assert(has_leg(watering, 5, 3, 6, 3));
+	garden_fini(&garden);
+	/* Blocks 16 in deep and 2 in of base: 18 in are two sides. */
+	garden_rows(&garden, rows);
+	around_add(&garden.plot, "tap 0,2\n");
+	plot_set(&garden.plot, 'b', BED_WATER, "drip");
+	plot_set(&garden.plot, 'b', BED_BLOCK, "16 in x 11 in x 6 in");
+	garden_count(&garden);
+	ck_assert_int_eq(garden.takeoff.watering.trench, 8 * NM_PER_FOOT);
+	ck_assert(has_leg(&garden.takeoff.watering, 5, 4, 6, 4));
+}
+END_TEST
+
+START_TEST(of_ways_as_long_it_is_the_one_with_the_fewest_bends)
+{
+	const struct watering *watering = header_of((const char *const[]){ "........", "........",
+		"........", "........", "........", "......bb", NULL }, "tap 1,1\n");
+
+	ck_assert_int_eq(watering->trench, 9 * NM_PER_FOOT);
+	ck_assert_uint_eq(watering->legs.count, 2);
+}
+END_TEST
+
+/* The first bed has two ways as long; the second one shares more of the trench. */
+START_TEST(of_ways_as_long_it_leaves_the_trench_of_others_last)
+{
+	const struct watering *watering = header_of((const char *const[]){ "..........",
+		"..........", "....b.....", "..........", "....b.....", NULL }, "tap 0,2\n");
+
+	ck_assert_int_eq(watering->trench, 6 * NM_PER_FOOT);
+}
+END_TEST
+
+/* Posts at 2 ft and 6 ft across, 3 ft down, with holes 10 1/2 in across. */
+START_TEST(it_goes_round_holes_of_posts)
+{
+	const struct watering *watering = header_of((const char *const[]){ "........", "........",
+		"........", "........", "........", "........", "..bb....", NULL },
+		"fence \"F\"\n  run 2,3 6,3\ntap 2,0\n");
+
+	ck_assert_ptr_null(garden_snag(&garden, SNAG_TRENCH_HOLE, 0));
+	/* to the bed's other corner */
+	ck_assert_int_eq(watering->trench, 7 * NM_PER_FOOT);
+	ck_assert(has_leg(watering, 3, 1, 3, 6));
 }
 END_TEST
 
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("header");
-	TCase *cases = suite_case(suite, "cases"), *random = suite_case(suite, "random");
+	TCase *cases = suite_case(suite, "cases"), *walls = suite_case(suite, "walls");
 
 	tcase_add_checked_fixture(cases, NULL, teardown);
 	tcase_add_test(cases, it_goes_the_shortest_way_to_each_bed_and_shares_what_it_can);
@@ -265,8 +272,14 @@ Suite *test_suite(void)
 	tcase_add_test(cases, a_bed_that_it_cannot_get_to_is_a_snag);
 	tcase_add_test(cases, without_a_tap_there_is_none);
 	tcase_add_test(cases, it_comes_into_a_raised_bed_under_its_wall);
-	tcase_add_checked_fixture(random, NULL, teardown);
-	tcase_add_loop_test(random, no_way_is_shorter_and_each_is_as_long_as_it_says, 0,
-		runner_count(RANDOM_PLOTS / 4, RANDOM_PLOTS));
+	tcase_add_test(cases, of_ways_as_long_it_is_the_one_with_the_fewest_bends);
+	tcase_add_test(cases, of_ways_as_long_it_leaves_the_trench_of_others_last);
+
+	tcase_add_checked_fixture(walls, NULL, teardown);
+	tcase_add_test(walls, it_keeps_a_foot_off_a_wall_that_it_passes);
+	tcase_add_test(walls, along_a_wall_it_goes_where_there_is_no_other_way);
+	tcase_add_loop_test(walls, off_a_wall_is_off_its_base, 0, 4);
+	tcase_add_test(walls, it_comes_square_to_a_side_clear_of_the_corners);
+	tcase_add_test(walls, it_goes_round_holes_of_posts);
 	return suite;
 }

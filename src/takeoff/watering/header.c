@@ -1,21 +1,25 @@
 #include "takeoff/watering/header.h"
+#include "base/number.h"
 #include "base/stop.h"
-#include "survey/outline.h"
 #include "survey/way.h"
 
 #include <stdlib.h>
 
-/* What is at one side of a side of a cell. */
-enum ground_kind { GROUND_OPEN, GROUND_PATH, GROUND_SHUT };
-enum { UNREACHED = -1, STEPS = 1024 }; /* points walked on from between two looks at the flag */
+/* What a cell is. Outside the plan is somebody else's. Within: the bed that the tap stands in. */
+enum ground_kind { GROUND_OUTSIDE, GROUND_SHUT, GROUND_OPEN, GROUND_PATH, GROUND_WITHIN };
+enum { STEPS = 1024 }; /* points walked on from between two looks at the flag */
 
 struct walk {
 	int columns, rows; /* of grid points */
 	unsigned char *ground; /* enum ground_kind by cell */
-	struct header_step *steps;
-	int *waiting;
-	size_t at, count;
+	/* By cell: from how many grid lines on, its own edge the first, a trench beside it takes
+	 * ground from under what stands there. */
+	unsigned char *under;
+	unsigned char *level, *upright; /* as in header_ways */
+	int *costs;
 };
+
+/* ---- Ground ---------------------------------------------------------------------------------- */
 
 /* The bed that all four cells about a grid point are of. */
 static int bed_around(const struct survey *survey, struct place at)
@@ -31,188 +35,270 @@ static int bed_around(const struct survey *survey, struct place at)
 	return region;
 }
 
+/* Grid lines beside a region, its outline the first, whose trench comes under the base of what
+ * stands on it. */
+static int lines_under(const struct survey *survey, const struct run *run, nm trench)
+{
+	const struct region *region = run->region == NO_REGION ? NULL :
+		&survey->regions[run->region];
+	nm reach = trench / 2;
+
+	if (!region || (run->class != CLASS_FIXTURE && !region_is_raised(region)))
+		return 0;
+	if (run->class == CLASS_BED)
+		reach += block_length(&region->entry->block, BED_REACH);
+	return (int)nm_least((reach + survey->cell - 1) / survey->cell, UINT8_MAX);
+}
+
 /* through: a bed that is gone through all the same. */
+static enum ground_kind kind_of(const struct run *run, int through)
+{
+	if (through != NO_REGION && run->region == through)
+		return GROUND_WITHIN;
+	return !way_is_over(run->class) ? GROUND_SHUT : run->class == CLASS_PATH ? GROUND_PATH :
+		GROUND_OPEN;
+}
+
 static void read_ground(struct walk *walk, const struct survey *survey,
-	const struct house_map *houses, int through)
+	const struct header_ground *ground, int through)
 {
 	for (int y = 0; y < survey->rows && !stop_asked(); y++) {
-		unsigned char *row = walk->ground + (size_t)y * (size_t)survey->columns;
+		size_t row = (size_t)y * (size_t)survey->columns;
 
 		for (size_t i = survey->row_runs[y]; i < survey->row_runs[y + 1]; i++) {
 			const struct run *run = &survey->runs[i];
+			enum ground_kind kind = kind_of(run, through);
+			int under = lines_under(survey, run, ground->trench);
 
-			for (int x = run->left; x < run->right; x++)
-				row[x] = house_map_at(houses, x, y) || (!way_is_over(run->class) &&
-					(through == NO_REGION || run->region != through)) ?
-					GROUND_SHUT : run->class == CLASS_PATH ? GROUND_PATH :
-					GROUND_OPEN;
+			for (int x = run->left; x < run->right; x++) {
+				walk->ground[row + (size_t)x] = house_map_at(ground->houses, x,
+					y) ? GROUND_SHUT : (unsigned char)kind;
+				walk->under[row + (size_t)x] = (unsigned char)under;
+			}
 		}
 	}
 }
 
-/* Outside the plan is somebody else's. */
+/* ---- Sides of cells -------------------------------------------------------------------------- */
+
 static enum ground_kind ground_at_cell(const struct walk *walk, int x, int y)
 {
 	int columns = walk->columns - 1;
 
 	if (x < 0 || y < 0 || x >= columns || y >= walk->rows - 1)
-		return GROUND_SHUT;
+		return GROUND_OUTSIDE;
 	return (enum ground_kind)walk->ground[(size_t)y * (size_t)columns + (size_t)x];
 }
 
-/* What a side between two cells costs where ways are as long; UNREACHED: no way goes there. */
-static int cost_of(const struct walk *walk, struct place one, struct place other)
+static int under_at_cell(const struct walk *walk, int x, int y)
 {
-	enum ground_kind a = ground_at_cell(walk, one.x, one.y);
-	enum ground_kind b = ground_at_cell(walk, other.x, other.y);
+	int columns = walk->columns - 1;
 
-	if (a == GROUND_SHUT || b == GROUND_SHUT)
-		return a == b ? UNREACHED : 2;
-	return a == GROUND_PATH && b == GROUND_PATH;
+	if (x < 0 || y < 0 || x >= columns || y >= walk->rows - 1)
+		return 0;
+	return walk->under[(size_t)y * (size_t)columns + (size_t)x];
 }
 
-/* Goes from one grid point to one beside it. All points of a length are walked on from before any
- * of the next, so the cost of the one is settled. */
-static void go(struct walk *walk, int from, int to, int cost)
+static unsigned char side_between(enum ground_kind a, enum ground_kind b)
 {
-	const struct header_step *before = &walk->steps[from];
-	struct header_step *step = &walk->steps[to];
-	struct header_step next = { before->sides + 1, before->beside + cost, from };
+	if (a <= GROUND_SHUT && b <= GROUND_SHUT)
+		return WAY_SHUT;
+	if (a == GROUND_SHUT || b == GROUND_SHUT)
+		return WAY_BESIDE;
+	if (a == GROUND_OUTSIDE || b == GROUND_OUTSIDE)
+		return WAY_EDGE;
+	return a == GROUND_PATH && b == GROUND_PATH ? WAY_PATH : WAY_OPEN;
+}
 
-	if (cost == UNREACHED)
-		return;
-	if (step->from == UNREACHED) {
-		walk->waiting[walk->count++] = to;
-		*step = next;
-	} else if (step->sides == next.sides && next.beside < step->beside) {
-		*step = next;
+static void make_dear(unsigned char *side)
+{
+	if (*side != WAY_SHUT)
+		*side = WAY_DEAR;
+}
+
+/* Ground of the bed that the tap stands in is dug within its walls. */
+static void make_dear_between(unsigned char *side, enum ground_kind a, enum ground_kind b)
+{
+	if (a != GROUND_WITHIN || b != GROUND_WITHIN)
+		make_dear(side);
+}
+
+static void read_sides(struct walk *walk)
+{
+	for (int y = 0; y < walk->rows && !stop_asked(); y++)
+		for (int x = 0; x < walk->columns; x++) {
+			size_t at = (size_t)y * (size_t)walk->columns + (size_t)x;
+			enum ground_kind here = ground_at_cell(walk, x, y);
+
+			walk->level[at] = side_between(ground_at_cell(walk, x, y - 1), here);
+			walk->upright[at] = side_between(ground_at_cell(walk, x - 1, y), here);
+		}
+}
+
+/* Level sides below what stands, from the top down, or above it, from the bottom up. until: of each
+ * column the side before which the trench comes under what was met last. */
+static void under_level(struct walk *walk, bool is_down, int *until)
+{
+	for (int x = 0; x < walk->columns - 1; x++)
+		until[x] = 0;
+	for (int i = 0; i < walk->rows && !stop_asked(); i++) {
+		int y = is_down ? i : walk->rows - 1 - i;
+
+		for (int x = 0; x < walk->columns - 1; x++) {
+			int under = under_at_cell(walk, x, is_down ? y - 1 : y);
+
+			if (under > 0 && i + under > until[x])
+				until[x] = i + under;
+			if (i < until[x])
+				make_dear_between(&walk->level[y * walk->columns + x],
+					ground_at_cell(walk, x, y - 1),
+					ground_at_cell(walk, x, y));
+		}
 	}
 }
 
-static void walk_on(struct walk *walk, int from)
+/* The same of upright sides, row by row. */
+static void under_upright(struct walk *walk, bool is_right)
 {
-	int x = from % walk->columns, y = from / walk->columns;
-	const struct place above_left = { x - 1, y - 1 }, above = { x, y - 1 }, left = { x - 1, y },
-		here = { x, y };
+	for (int y = 0; y < walk->rows - 1 && !stop_asked(); y++)
+		for (int i = 0, until = 0; i < walk->columns; i++) {
+			int x = is_right ? i : walk->columns - 1 - i;
+			int under = under_at_cell(walk, is_right ? x - 1 : x, y);
+
+			if (under > 0 && i + under > until)
+				until = i + under;
+			if (i < until)
+				make_dear_between(&walk->upright[y * walk->columns + x],
+					ground_at_cell(walk, x - 1, y),
+					ground_at_cell(walk, x, y));
+		}
+}
+
+/* Sides whose trench a post's hole goes through. */
+static void dig_hole(struct walk *walk, const struct post_hole_at *hole, nm cell, nm half)
+{
+	nm reach = hole->across / 2 + half + 1;
+	int left = (int)nm_most(0, (hole->at.x - reach) / cell - 1);
+	int right = (int)nm_least(walk->columns - 1, (hole->at.x + reach) / cell);
+	int top = (int)nm_most(0, (hole->at.y - reach) / cell - 1);
+	int bottom = (int)nm_least(walk->rows - 1, (hole->at.y + reach) / cell);
+
+	for (int y = top; y <= bottom; y++)
+		for (int x = left; x <= right; x++) {
+			const struct near_thing level = { x * cell - half, y * cell - half,
+				(x + 1) * cell + half, y * cell + half, 0 };
+			const struct near_thing upright = { x * cell - half, y * cell - half,
+				x * cell + half, (y + 1) * cell + half, 0 };
+
+			if (near_disc(&level, hole->at.x, hole->at.y, hole->across))
+				make_dear(&walk->level[y * walk->columns + x]);
+			if (near_disc(&upright, hole->at.x, hole->at.y, hole->across))
+				make_dear(&walk->upright[y * walk->columns + x]);
+		}
+}
+
+static void find_sides(struct walk *walk, const struct header_ground *ground, nm cell)
+{
+	int *until = memory_new((size_t)walk->columns, sizeof *until);
+
+	read_sides(walk);
+	under_level(walk, true, until);
+	under_level(walk, false, until);
+	under_upright(walk, true);
+	under_upright(walk, false);
+	free(until);
+	for (size_t i = 0; i < ground->holes->count && !stop_asked(); i++)
+		dig_hole(walk, &ground->holes->list[i], cell, ground->trench / 2);
+}
+
+/* ---- Ways ------------------------------------------------------------------------------------ */
+
+static int add_lead(struct header_lead *lead, int to, bool is_upright, unsigned char side)
+{
+	static const struct header_lead of_sides[] = {
+		[WAY_OPEN] = { .cost = 1 }, [WAY_PATH] = { .cost = 1, .burden = 1 },
+		[WAY_EDGE] = { .cost = 1, .burden = 1 }, [WAY_BESIDE] = { .cost = 1, .burden = 2 },
+		[WAY_DEAR] = { .cost = HEADER_DEAR, .burden = 2 },
+	};
+
+	if (side == WAY_SHUT)
+		return 0;
+	*lead = of_sides[side];
+	lead->to = to;
+	lead->is_upright = is_upright;
+	return 1;
+}
+
+int header_leads(const struct header_ways *ways, int point,
+	struct header_lead leads[static HEADER_LEADS])
+{
+	int x = point % ways->columns, left = point - 1, above = point - ways->columns, count = 0;
 
 	if (x > 0)
-		go(walk, from, from - 1, cost_of(walk, above_left, left));
-	if (x + 1 < walk->columns)
-		go(walk, from, from + 1, cost_of(walk, above, here));
-	if (y > 0)
-		go(walk, from, from - walk->columns, cost_of(walk, above_left, above));
-	if (y + 1 < walk->rows)
-		go(walk, from, from + walk->columns, cost_of(walk, left, here));
+		count += add_lead(&leads[count], left, false, ways->level[left]);
+	count += add_lead(&leads[count], point + 1, false, ways->level[point]);
+	if (above >= 0)
+		count += add_lead(&leads[count], above, true, ways->upright[above]);
+	return count + add_lead(&leads[count], point + ways->columns, true,
+		ways->upright[point]);
+}
+
+static void walk_on(const struct header_ways *ways, int *costs, struct cost_ring *waiting, int from)
+{
+	struct header_lead leads[HEADER_LEADS];
+	int count = header_leads(ways, from, leads);
+
+	for (int i = 0; i < count; i++) {
+		int to = leads[i].to, cost = costs[from] + leads[i].cost;
+
+		if (costs[to] != HEADER_NO_WAY && costs[to] <= cost)
+			continue;
+		costs[to] = cost;
+		cost_ring_add(waiting, cost, to);
+	}
+}
+
+static void find_ways(const struct header_ways *ways, int *costs)
+{
+	struct cost_ring waiting = { .count = 0 };
+	int walked = 0;
+
+	costs[ways->tap] = 0;
+	cost_ring_add(&waiting, 0, ways->tap);
+	for (int cost = 0, point; waiting.count > 0; cost++)
+		while (cost_ring_take(&waiting, cost, &point)) {
+			/* A point waits once more where a better way to it was found. */
+			if (costs[point] == cost)
+				walk_on(ways, costs, &waiting, point);
+			if (++walked % STEPS == 0 && stop_asked())
+				cost_ring_clear(&waiting);
+		}
+	cost_ring_fini(&waiting);
 }
 
 void header_ways_find(struct header_ways *out, struct arena *arena, const struct basis *basis,
-	const struct house_map *houses)
+	const struct header_ground *ground)
 {
 	const struct survey *survey = basis->survey;
 	struct place tap = basis->plot->details.around.tap;
 	struct walk walk = { .columns = survey->columns + 1, .rows = survey->rows + 1 };
 	size_t points = (size_t)walk.columns * (size_t)walk.rows;
-	int start = tap.y * walk.columns + tap.x, inside = bed_around(survey, tap);
+	size_t cells = (size_t)survey->columns * (size_t)survey->rows;
+	int inside = bed_around(survey, tap);
 
-	walk.steps = arena_new(arena, points, sizeof *walk.steps);
-	walk.ground = memory_new((size_t)survey->columns * (size_t)survey->rows, 1);
-	walk.waiting = memory_new(points, sizeof *walk.waiting);
+	walk.costs = arena_new(arena, points, sizeof *walk.costs);
+	walk.level = arena_new(arena, points, 1);
+	walk.upright = arena_new(arena, points, 1);
+	walk.ground = memory_new(cells, 1);
+	walk.under = memory_new(cells, 1);
 	for (size_t i = 0; i < points; i++)
-		walk.steps[i].from = UNREACHED;
-	read_ground(&walk, survey, houses, inside);
-	walk.steps[start].from = start;
-	walk.waiting[walk.count++] = start;
-	while (walk.at < walk.count && !stop_asked())
-		for (int i = 0; i < STEPS && walk.at < walk.count; i++)
-			walk_on(&walk, walk.waiting[walk.at++]);
+		walk.costs[i] = HEADER_NO_WAY;
+	read_ground(&walk, survey, ground, inside);
+	find_sides(&walk, ground, survey->cell);
 	free(walk.ground);
-	free(walk.waiting);
-	*out = (struct header_ways){ walk.columns, walk.rows, walk.steps, start, inside };
-}
-
-/* ---- Ends ------------------------------------------------------------------------------------ */
-
-/* Whether the way to `point` is better than that to `best`. */
-static bool is_better(const struct header_ways *ways, int point, int best)
-{
-	const struct header_step *a = &ways->steps[point], *b;
-
-	if (a->from == UNREACHED || best == UNREACHED)
-		return a->from != UNREACHED;
-	b = &ways->steps[best];
-	if (a->sides != b->sides)
-		return a->sides < b->sides;
-	return a->beside != b->beside ? a->beside < b->beside : point < best;
-}
-
-static int better_of_side(const struct header_ways *ways, const struct loop *loop, int side,
-	int best)
-{
-	const struct corner *a = &loop->corners[side];
-	const struct corner *b = &loop->corners[(side + 1) % loop->count];
-	int dx = (b->x > a->x) - (b->x < a->x), dy = (b->y > a->y) - (b->y < a->y);
-
-	for (int x = a->x, y = a->y; x != b->x || y != b->y; x += dx, y += dy) {
-		int point = y * ways->columns + x;
-
-		if (is_better(ways, point, best))
-			best = point;
-	}
-	return best;
-}
-
-int header_end(const struct header_ways *ways, const struct basis *basis, int region)
-{
-	struct arena arena = ARENA_EMPTY;
-	struct outline outline;
-	int best = UNREACHED;
-
-	if (region == ways->inside)
-		return ways->tap;
-	outline_trace(&outline, &arena, basis->plot, basis->survey, region);
-	for (int i = 0; i < outline.count && !stop_asked(); i++)
-		for (int side = 0; side < outline.loops[i].count; side++)
-			best = better_of_side(ways, &outline.loops[i], side, best);
-	arena_clear(&arena);
-	return best;
-}
-
-/* ---- Ways together --------------------------------------------------------------------------- */
-
-struct header_tree header_begin(const struct header_ways *ways)
-{
-	return (struct header_tree){
-		memory_new((size_t)ways->columns * (size_t)ways->rows, 1) };
-}
-
-int64_t header_add(struct header_tree *tree, const struct header_ways *ways, int end)
-{
-	int64_t sides = 0;
-
-	for (int at = end; ways->steps[at].from != at && !tree->taken[at];
-		at = ways->steps[at].from) {
-		tree->taken[at] = 1;
-		sides++;
-	}
-	return sides;
-}
-
-void header_legs(const struct header_tree *tree, const struct header_ways *ways,
-	struct legs *legs)
-{
-	for (int at = 0; at < ways->columns * ways->rows && !stop_asked(); at++) {
-		int from = ways->steps[at].from;
-
-		if (tree->taken[at])
-			legs_add(legs, (struct leg){
-				{ from % ways->columns, from / ways->columns },
-				{ at % ways->columns, at / ways->columns } });
-	}
-	legs_join(legs);
-}
-
-void header_fini(struct header_tree *tree)
-{
-	free(tree->taken);
-	tree->taken = NULL;
+	free(walk.under);
+	*out = (struct header_ways){ walk.columns, walk.rows, walk.costs, walk.level,
+		walk.upright, tap.y * walk.columns + tap.x, inside };
+	if (!stop_asked())
+		find_ways(out, walk.costs);
 }

@@ -28,7 +28,7 @@ static void lead_in(struct watered *bed, const struct basis *basis, struct place
 		(from.x - region->left) * cell, (from.y - region->first_cell.y) * cell });
 }
 
-/* end: as header_end has it. */
+/* end: as header_reach has it. */
 static void reach_bed(struct watered *bed, const struct basis *basis,
 	const struct header_ways *ways, int end)
 {
@@ -166,34 +166,41 @@ static void pass_walls(struct watering *out, struct sleeves *sleeves, const stru
 
 /* So many tubes lie along the side that comes to a grid point on its way from the tap. */
 struct tubes {
-	const struct header_ways *ways;
-	int *along; /* by grid point; owned */
+	const struct header_tree *tree;
+	int columns, rows; /* of grid points */
+	int *along;        /* by grid point; owned */
 };
 
-/* Before the way to a grid point is added to those of a zone. */
-static void add_tube(const struct tubes *tubes, const struct header_tree *zone, int end)
+/* A tube to a grid point, from where another of its zone has left: of that the marks know. Returns
+ * how many sides of cells it lies along. */
+static int64_t add_tube(const struct tubes *tubes, int end, int *marks, int mark)
 {
-	const struct header_step *steps = tubes->ways->steps;
+	const int *from = tubes->tree->from;
+	int64_t sides = 0;
 
-	for (int at = end; steps[at].from != at && !zone->taken[at]; at = steps[at].from)
+	for (int at = end; from[at] != 0 && marks[at] != mark; at = from[at] - 1) {
+		marks[at] = mark;
 		tubes->along[at]++;
+		sides++;
+	}
+	return sides;
 }
 
 /* The most along any side that the sleeve has some of. */
 static int64_t tubes_in(const struct tubes *tubes, const struct sleeve *sleeve, nm cell)
 {
-	const struct header_step *steps = tubes->ways->steps;
+	const int *from = tubes->tree->from;
 	bool is_upright = sleeve->from.x == sleeve->to.x;
 	nm low = is_upright ? sleeve->from.y : sleeve->from.x;
 	nm high = is_upright ? sleeve->to.y : sleeve->to.x;
-	int next = is_upright ? tubes->ways->columns : 1, count = 0;
-	int at = (int)(sleeve->from.y / cell) * tubes->ways->columns +
+	int next = is_upright ? tubes->columns : 1, count = 0;
+	int at = (int)(sleeve->from.y / cell) * tubes->columns +
 		(int)(sleeve->from.x / cell);
 
 	for (nm side = low / cell; side * cell < high; side++, at += next) {
-		if (steps[at + next].from == at)
+		if (from[at + next] - 1 == at)
 			count = most(count, tubes->along[at + next]);
-		else if (steps[at].from == at + next)
+		else if (from[at] - 1 == at + next)
 			count = most(count, tubes->along[at]);
 	}
 	return count;
@@ -216,22 +223,17 @@ static void list_trench(struct watering *out, struct sleeves *sleeves, const str
 static void find_zone_headers(struct watering *out, struct water_zone *zones,
 	const struct tubes *tubes, const int *ends, nm cell)
 {
-	const struct header_ways *ways = tubes->ways;
+	int *marks = memory_new((size_t)tubes->columns * (size_t)tubes->rows, sizeof *marks);
 
 	for (int i = 0; i < out->zone_count && !stop_asked(); i++) {
-		struct header_tree tree = header_begin(ways);
-
 		for (int j = 0; j < zones[i].bed_count; j++) {
 			int end = ends[zones[i].beds[j].bed];
 
-			if (end < 0)
-				continue;
-			add_tube(tubes, &tree, end);
-			zones[i].header += header_add(&tree, ways, end) * cell;
+			zones[i].header += end < 0 ? 0 : add_tube(tubes, end, marks, i + 1) * cell;
 		}
 		out->header += zones[i].header;
-		header_fini(&tree);
 	}
+	free(marks);
 }
 
 /* Legs that live as long as the takeoff. */
@@ -256,35 +258,34 @@ static void dig_trench(struct watering *out, const struct plot *plot)
 }
 
 static void find_trench(struct watering *out, struct watered *beds, const struct basis *basis,
-	const struct header_ways *ways, int *ends)
+	const struct header_ways *ways, struct header_tree *tree, int *ends)
 {
-	struct header_tree tree = header_begin(ways);
 	struct legs legs = LEGS_EMPTY;
+	int64_t sides = 0;
 
 	for (int i = 0; i < out->count && !stop_asked(); i++) {
-		ends[i] = header_end(ways, basis, beds[i].region);
+		ends[i] = header_reach(tree, ways, basis, beds[i].region, &sides);
 		reach_bed(&beds[i], basis, ways, ends[i]);
-		if (ends[i] >= 0)
-			out->trench += header_add(&tree, ways, ends[i]) * basis->survey->cell;
 	}
+	out->trench = sides * basis->survey->cell;
 	if (out->trench > 0)
 		dig_trench(out, basis->plot);
-	header_legs(&tree, ways, &legs);
+	header_legs(tree, ways, &legs);
 	out->legs = legs_kept(&legs, basis->arena);
 	legs_fini(&legs);
-	header_fini(&tree);
 }
 
 /* Of the trench and under walls. */
 static void find_sleeves(struct watering *out, const struct basis *basis,
-	const struct water_ground *ground, const struct tubes *tubes, const int *ends)
+	const struct water_ground *ground, const struct tubes *tubes,
+	const struct header_ways *ways, const int *ends)
 {
 	struct sleeves sleeves = { .list = NULL };
 
 	out->sleeves = sleeves_find(basis, ground->zones, ground->cover, &out->legs,
 		&out->sleeve_count);
 	list_trench(out, &sleeves, basis, tubes);
-	pass_walls(out, &sleeves, basis, tubes->ways, ends);
+	pass_walls(out, &sleeves, basis, ways, ends);
 	out->header_sleeves = sleeves.list;
 	out->header_sleeve_count = (int)sleeves.count;
 }
@@ -295,16 +296,23 @@ static int find_header(struct watering *out, struct watered *beds, struct water_
 {
 	struct arena arena = ARENA_EMPTY;
 	struct house_map houses = house_map_of(basis->plot, 1, &arena);
+	struct post_holes holes = post_holes_of(ground->fences, basis->plot);
 	int *ends = memory_new((size_t)out->count, sizeof *ends);
 	struct header_ways ways;
-	struct tubes tubes = { .ways = &ways };
+	struct header_tree tree;
+	struct tubes tubes;
 
-	header_ways_find(&ways, &arena, basis, &houses);
-	tubes.along = memory_new((size_t)ways.columns * (size_t)ways.rows, sizeof *tubes.along);
-	find_trench(out, beds, basis, &ways, ends);
+	header_ways_find(&ways, &arena, basis, &(struct header_ground){ &houses, &holes,
+		service_usual_trench(basis->plot, SERVICE_WATER) });
+	tree = header_begin(&ways);
+	find_trench(out, beds, basis, &ways, &tree, ends);
+	tubes = (struct tubes){ &tree, ways.columns, ways.rows,
+		memory_new((size_t)ways.columns * (size_t)ways.rows, sizeof *tubes.along) };
 	find_zone_headers(out, zones, &tubes, ends, basis->survey->cell);
-	find_sleeves(out, basis, ground, &tubes, ends);
+	find_sleeves(out, basis, ground, &tubes, &ways, ends);
 	free(tubes.along);
+	header_fini(&tree);
+	free(holes.list);
 	free(ends);
 	arena_clear(&arena);
 	return ways.inside;

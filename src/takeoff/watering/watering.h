@@ -29,6 +29,7 @@
 
 #include "base/date.h"
 #include "takeoff/common/items.h"
+#include "takeoff/fence/fences.h"
 #include "takeoff/services/sleeves.h"
 #include "takeoff/walls/wall.h"
 #include "takeoff/watering/bed_header.h"
@@ -124,6 +125,7 @@ struct water_ground {
 	/* Whether the plot or the price book says what the supply gives. */
 	bool is_measured;
 	const struct walls *walls;
+	const struct fences *fences;
 	const struct zones *zones;
 	const struct cover *cover; /* of the zones */
 };
