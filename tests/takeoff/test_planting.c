@@ -514,10 +514,11 @@ START_TEST(a_band_without_ground_is_not_one_without_room)
 		{ ".bb.", "raised", "spacing 6 in\n  drift b whole", "room" },
 	};
 	const char *row = drifts[_i].row, *none = drifts[_i].none;
+	const char *open = &"......"[6 - strlen(row)];
 	const struct snag *snag;
 
-	garden_rows(&garden, (const char *const[]){ "......" + 6 - strlen(row), row, row, row, row,
-		row, row, "......" + 6 - strlen(row), NULL });
+	garden_rows(&garden, (const char *const[]){ open, row, row, row, row, row, row, open,
+		NULL });
 	plot_set(&garden.plot, 'b', BED_BUILD, drifts[_i].build);
 	plot_set(&garden.plot, 'b', BED_BLOCK, "1 ft x 1 ft x 4 in");
 	planting_add(&garden, drifts[_i].lines);

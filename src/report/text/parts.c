@@ -21,9 +21,9 @@ static const struct part_row {
 	const char *lacks; /* what the plot lacks where the part has nothing to say; NULL: it has */
 } rows[] = {
 	[PART_FRONT] = { "front", "Front", "plan, snags and cautions", NOTHING, 0,
-		{ print_front } },
+		{ print_front }, NULL },
 	[PART_SHOPPING] = { "shopping", "Shopping", "what to order, day by day",
-		ALL_WALLS_AND_CAPS, AT(HAUL), { print_shopping } },
+		ALL_WALLS_AND_CAPS, AT(HAUL), { print_shopping }, NULL },
 	[PART_PROGRAMME] = { "programme", "Programme", "the order of work",
 		ALL_WALLS_AND_CAPS, 0, { print_programme },
 		"Nothing is built, filled or laid: there is no work." },
@@ -70,7 +70,7 @@ static const struct part_row {
 		{ print_advice },
 		"There is nothing that a small change could spare." },
 	[PART_AREAS] = { "areas", "Areas and edges", "how much of each ground",
-		NOTHING, 0, { print_titled, print_areas, print_names, print_edges } },
+		NOTHING, 0, { print_titled, print_areas, print_names, print_edges }, NULL },
 	[PART_ASSUMED] = { "assumed", "Assumed", "what all this rests on", NOTHING, 0,
 		{ print_assumed },
 		"No figure rests on a value that was set or assumed." },
