@@ -193,6 +193,31 @@ START_TEST(esc_and_a_key_typed_at_once_are_two_keys)
 	check_keys("Esc ^", (int[]){ '^', 0 });
 	type("\033\r");
 	check_keys("Esc Enter", (int[]){ PRESS_ESCAPE, PRESS_ENTER, 0 });
+	type("\033]\r");
+	check_keys("Esc ] Enter", (int[]){ PRESS_ESCAPE, ']', PRESS_ENTER, 0 });
+	type("\033[M \rq");
+	check_keys("a report that Enter cuts off", (int[]){ PRESS_ENTER, 'q', 0 });
+}
+END_TEST
+
+/* What silence has cut off. */
+START_TEST(the_rest_of_a_sequence_that_comes_late_is_no_key)
+{
+	char digits[301];
+
+	type("\r\r\r\r\r\r\r\r\r\r\r\r"); /* where the bytes were that are taken */
+	type("\033[<2;");
+	ck_assert_int_eq(decode_silence(&d), PRESS_NOTHING);
+	type("12;5M");
+	check_keys("another button", (int[]){ 0 });
+	type("q");
+	check_keys("after it", (int[]){ 'q', 0 });
+	type("\033[");
+	ck_assert_int_eq(decode_silence(&d), PRESS_NOTHING);
+	memset(digits, '7', sizeof digits - 1);
+	digits[300] = '\0';
+	type(digits);
+	ck_assert_int_eq(keys[KEYS_MOST - 1], '7'); /* so many are typed */
 }
 END_TEST
 
@@ -269,6 +294,15 @@ START_TEST(a_sequence_of_any_length_is_one)
 	check_keys("endless", (int[]){ 0 });
 	type("\033[A");
 	check_keys("after it", (int[]){ PRESS_UP, 0 });
+	bytes[100000] = 0x7f;
+	come(bytes, 100001);
+	take();
+	check_keys("what ends it is no part of it", (int[]){ PRESS_BACKSPACE, 0 });
+	come(bytes, 300);
+	take();
+	type("b");
+	type("q");
+	check_keys("its end by itself", (int[]){ 'q', 0 });
 	free(bytes);
 }
 END_TEST
@@ -327,6 +361,29 @@ START_TEST(a_paste_over_a_line_that_falters_comes_in_parts_and_never_as_keys)
 	check_keys("the end alone", (int[]){ 0 });
 	type("q");
 	check_keys("after it", (int[]){ 'q', 0 });
+}
+END_TEST
+
+START_TEST(a_part_of_a_paste_ends_with_a_whole_character)
+{
+	static const char *const characters[] = { "\303\251", "\337\277", "\340\270\201",
+		"\357\277\275", "\360\237\214\271", "\364\217\277\277" };
+
+	for (size_t i = 0; i < sizeof characters / sizeof *characters; i++)
+		for (size_t cut = 1; characters[i][cut]; cut++) {
+			char bytes[8];
+
+			type("\033[200~one ");
+			come(characters[i], cut);
+			take();
+			ck_assert_int_eq(decode_silence(&d), PRESS_PASTE);
+			ck_assert_str_eq(d.paste.text.bytes, "one ");
+			type(characters[i] + cut);
+			type("two\033[201~");
+			check_keys("the rest", (int[]){ PRESS_PASTE, 0 });
+			snprintf(bytes, sizeof bytes, "%stwo", characters[i]);
+			ck_assert_str_eq(d.paste.text.bytes, bytes);
+		}
 }
 END_TEST
 
@@ -433,6 +490,7 @@ Suite *test_suite(void)
 	tcase_add_test(all, the_rest_of_a_character_may_come_as_late_as_it_likes);
 	tcase_add_test(all, a_sequence_in_two_pieces_stays_right_or_harmless);
 	tcase_add_test(all, two_letters_typed_after_esc_are_letters);
+	tcase_add_test(all, the_rest_of_a_sequence_that_comes_late_is_no_key);
 	tcase_add_test(all, esc_and_a_key_typed_at_once_are_two_keys);
 	tcase_add_test(all, what_the_terminal_says_of_its_keys_goes_first);
 	tcase_add_test(all, a_letter_that_the_locale_lacks_is_told);
@@ -442,6 +500,7 @@ Suite *test_suite(void)
 	tcase_add_test(all, a_string_that_never_ends_lets_ctrl_c_and_arrows_through);
 	tcase_add_test(all, a_large_paste_is_one_text);
 	tcase_add_test(all, a_paste_over_a_line_that_falters_comes_in_parts_and_never_as_keys);
+	tcase_add_test(all, a_part_of_a_paste_ends_with_a_whole_character);
 	tcase_add_test(all, a_long_silence_ends_a_paste_whose_end_is_lost);
 	tcase_add_test(all, much_text_at_once_is_a_paste_where_text_is_asked_for);
 	tcase_add_test(all, many_arrows_at_once_are_keys);
