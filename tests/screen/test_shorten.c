@@ -183,8 +183,8 @@ START_TEST(a_frame_leaves_the_pen_as_it_was_wanted)
 	for (int i = 0; i < 12; i++)
 		add_drawing(&bytes, &random, lines[_i % LINES]);
 	shorten(&shortener, bytes.bytes, bytes.length, &shorter);
-	text_add(&bytes, "x\033[K");
-	text_add(&shorter, "x\033[K");
+	text_add(&bytes, "\rx\033[K");
+	text_add(&shorter, "\rx\033[K");
 	vterm_input_write(plain, bytes.bytes, bytes.length);
 	vterm_input_write(shortened, shorter.bytes, shorter.length);
 	check_alike(plain, shortened, bytes.bytes);
@@ -343,6 +343,10 @@ static const struct {
 	{ "\033[1;5Hab\033[1;2H\033[K\033[1;1Hx", "x\033[5Gab\033[2G\033[K" },
 	/* in the last column it ends: what comes after it goes by row and column */
 	{ "\033[1;20Hab\033[2;2Hc", "\033[20Gab\033[2;2Hc" },
+	/* a repeat is spelled where it leaves but the last column, and goes as it is into that */
+	{ "\033[2;3Hq\033[15bx", "\n\033[3Gq\033[15bx" },
+	{ "\033[2;3Hq\033[16bx", "\n\033[3Gqqqqqqqqqqqqqqqqqx" },
+	{ "\033[2;3Hq\033[17b", "\n\033[3Gq\033[17b" },
 	/* a mark joins the letter that was written last */
 	{ "\033[2;1He\u0301\033[1;1Hx", "\ne\u0301\033[Hx" },
 	/* where rows scroll by themselves all stays as it is */
