@@ -208,9 +208,25 @@ static const struct sitting plans[] = {
 		"& enter", "\\", "/ /" } },
 };
 
+/* With one, two and three rows below it. */
+#define BELOW { "1", "5 right 5 down" }
+
+static const struct sitting below[] = {
+	{ "below-one", "gallery.plot", { .rows = 22, .env = ascii }, false, BELOW },
+	{ "below-two", "gallery.plot", { .rows = 23, .env = ascii }, false, BELOW },
+	{ "below-three", "gallery.plot", { .rows = 24, .columns = 72 }, false, BELOW },
+	{ "below-few", "rounds.plot", { .rows = 22, .columns = 72 }, false, BELOW },
+};
+
 START_TEST(a_plan_is_drawn_as_it_was_looked_at)
 {
 	check(&plans[_i]);
+}
+END_TEST
+
+START_TEST(what_is_below_a_plan_is_drawn_as_it_was_looked_at)
+{
+	check(&below[_i]);
 }
 END_TEST
 
@@ -306,6 +322,8 @@ static const struct sitting fronts[] = {
 		"3 x", "down x4", "right", "pagedown", "up" } },
 	{ "card-small", "court.plot", { SMALL }, true, { "1 2 right 3 down # b e d enter",
 		"down x9", "down x9", "pagedown" } },
+	{ "card-low", "great-court.plot", { SMALL }, true, { "1 2 right 1 2 down # b space S enter",
+		"down x9" } },
 	{ "card-texts", "court.plot", { SMALL }, true, { "# T h e space p l o t enter",
 		"space a n d space a space l o n g space o n e space o n c e space m o r e",
 		"f o r space t h e space r o a d", "home", "end left x2", "down", "z",
@@ -331,6 +349,7 @@ Suite *test_suite(void)
 	TCase *screens = suite_case(suite, "screens");
 
 	ADD(a_plan_is_drawn_as_it_was_looked_at, plans);
+	ADD(what_is_below_a_plan_is_drawn_as_it_was_looked_at, below);
 	ADD(a_layer_is_drawn_as_it_was_looked_at, layers);
 	ADD(plants_are_drawn_as_they_were_looked_at, planted);
 	ADD(what_is_measured_is_drawn_as_it_was_looked_at, measured);
