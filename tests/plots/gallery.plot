@@ -50,9 +50,9 @@ service water "Supply" existing
 service power "Lamp" to-lay
   line 0,12 8,12 8,16
 levels 11 ft
-  0 in, 1 in, 4 in
-  2 in, 3 1/2 in, 6 in
-  3 in, 6 in, 12 in
+  10 in, 11 in, 14 in
+  12 in, 13 1/16 in, 16 1/2 in
+  13 in, 16 in, 20 in
 house "Number 4"
   from 19,-5 to 30,1
 tie 0,0 "House corner" 12 ft
@@ -64,7 +64,8 @@ plant r "Shrub rose"
   spacing 3 ft
   spread 5 ft
   at 3,2
+  at 16,12
 plant t "Thyme"
   spacing 8 in
   drift e front
-name 1,7 "Long Walk"
+name 1,7 "Garden"

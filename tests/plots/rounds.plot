@@ -2,7 +2,7 @@ parterre-plot 1
 title "Two rounds of herbs and a walk between them"
 note "Invented scenario."
 units metric
-cell 250 mm
+cell 750 mm
 north 100
 mirror half-turn
 

@@ -204,6 +204,8 @@ static const struct sitting plans[] = {
 	{ "plan-ascii", "gallery.plot", { SMALL, .env = ascii }, false, SIZES },
 	{ "plan-vt100", "gallery.plot", { SMALL, .term = "vt100", .env = ascii }, false, SIZES },
 	{ "plan-console", "gallery.plot", { SMALL, .term = "linux" }, false, SIZES },
+	{ "plan-near", "gallery.plot", { .rows = 24 }, false, { "\\", "1 6 right 1 5 down",
+		"1 0 left" } },
 	{ "plan-axes", "rounds.plot", { .rows = 24 }, false, { "4 right 3 down", "|", "- -",
 		"& enter", "\\", "/ /" } },
 };
@@ -241,9 +243,9 @@ static const struct sitting layers[] = {
 		"/ 8 right 6 down" } },
 	{ "levels-none", "falling.plot", { SMALL, .env = no_colour }, false, { LEVELS, "/",
 		"\\ \\", "/ 8 right 6 down" } },
-	{ "levels-far", "gallery.plot", { SMALL }, false, { LEVELS, "/ /", "2 right 1 down" } },
+	{ "levels-far", "gallery.plot", { SMALL }, false, { LEVELS, "/", "/", "2 right 1 down" } },
 	{ "levels-far-none", "gallery.plot", { SMALL, .env = no_colour }, false, { LEVELS,
-		"/ /" } },
+		"/", "/" } },
 	{ "levels-wide", "falling.plot", { .rows = 28, .columns = 120 }, false, { LEVELS, "\\" } },
 	{ "hours-256", "sun.plot", { SMALL }, false, HOURS },
 	{ "hours-none", "sun.plot", { SMALL, .env = no_colour }, false, HOURS },
@@ -266,6 +268,7 @@ END_TEST
 static const struct sitting planted[] = {
 	{ "plants-256", "planted.plot", { .term = NULL }, false, PLANTS },
 	{ "plants-none", "planted.plot", { .env = no_colour }, false, PLANTS },
+	{ "plants-cut", "planted.plot", { .rows = 24 }, true, { "\\" } },
 	{ "plants-ascii", "planted.plot", { .env = ascii, .term = "xterm" }, false, PLANTS },
 };
 
