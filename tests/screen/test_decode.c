@@ -87,6 +87,7 @@ static const struct sending sendings[] = {
 	{ "\033[1;5A", PRESS_ON_UP }, { "\033Od", PRESS_ON_LEFT }, { "\033[1;3A", PRESS_OTHER },
 	{ "\033[97;5u", PRESS_OTHER }, { "\033[5$", PRESS_OTHER },
 	{ "\033[200~a\rb\033[201~", PRESS_PASTE }, { "\033Oz", PRESS_OTHER },
+	{ "\033[5@", PRESS_OTHER },
 	{ "\302\240", 0xa0 }, { "\355\237\277", 0xd7ff }, { "\356\200\200", 0xe000 },
 };
 enum { SENDINGS = sizeof sendings / sizeof *sendings };
@@ -198,6 +199,8 @@ START_TEST(esc_and_a_key_typed_at_once_are_two_keys)
 	check_keys("Esc ] Enter", (int[]){ PRESS_ESCAPE, ']', PRESS_ENTER, 0 });
 	type("\033[M \rq");
 	check_keys("a report that Enter cuts off", (int[]){ PRESS_ENTER, 'q', 0 });
+	type("\033[5\177");
+	check_keys("a key that Backspace cuts off", (int[]){ PRESS_BACKSPACE, 0 });
 	type("\033[[\r");
 	check_keys("the console's, cut off by Enter", (int[]){ PRESS_ENTER, 0 });
 	come("\033\0q", 3);
@@ -235,10 +238,13 @@ START_TEST(what_the_terminal_says_of_its_keys_goes_first)
 {
 	decode_learn(&d, "\013", PRESS_UP);
 	decode_learn(&d, "\033A", PRESS_DOWN);
+	decode_learn(&d, "\033[C", PRESS_LEFT);
 	decode_learn(&d, NULL, PRESS_END);
 	decode_learn(&d, "", PRESS_END);
-	type("\013\033Aq");
-	check_keys("learnt", (int[]){ PRESS_UP, PRESS_DOWN, 'q', 0 });
+	type("\013\033Aq\033[C");
+	check_keys("learnt", (int[]){ PRESS_UP, PRESS_DOWN, 'q', PRESS_LEFT, 0 });
+	type("\033[C");
+	check_keys("learnt, by itself", (int[]){ PRESS_LEFT, 0 });
 }
 END_TEST
 
@@ -315,6 +321,13 @@ START_TEST(a_sequence_of_any_length_is_one)
 	type("b");
 	type("q");
 	check_keys("its end by itself", (int[]){ 'q', 0 });
+	memset(bytes, 'q', KEYS_MOST - 1);
+	memcpy(bytes + KEYS_MOST - 1, "\033[", 2);
+	memcpy(bytes + 1000, "~z", 2);
+	come(bytes, 1002);
+	take();
+	ck_assert_int_eq(keys[KEYS_MOST - 2], 'q');
+	ck_assert_int_eq(keys[KEYS_MOST - 1], 'z');
 	free(bytes);
 }
 END_TEST
@@ -376,9 +389,31 @@ START_TEST(a_paste_over_a_line_that_falters_comes_in_parts_and_never_as_keys)
 }
 END_TEST
 
+START_TEST(a_paste_of_nothing_is_one_and_one_without_end_keeps_a_megabyte)
+{
+	enum { PART = 1 << 12, MEGABYTE = 1 << 20 };
+	char part[PART];
+
+	type("\033[200~a\033[201~");
+	check_keys("a", (int[]){ PRESS_PASTE, 0 });
+	type("\033[200~\033[201~");
+	check_keys("nothing", (int[]){ PRESS_PASTE, 0 });
+	ck_assert_uint_eq(d.paste.text.length, 0);
+	memset(part, 'a', PART);
+	type("\033[200~");
+	for (int i = 0; i < 2 * MEGABYTE / PART; i++) {
+		come(part, PART);
+		ck_assert_int_eq(decode_next(&d), PRESS_NOTHING);
+	}
+	type("\033[201~");
+	check_keys("two megabytes", (int[]){ PRESS_PASTE, 0 });
+	ck_assert_uint_eq(d.paste.text.length, MEGABYTE);
+}
+END_TEST
+
 START_TEST(a_part_of_a_paste_ends_with_a_whole_character)
 {
-	static const char *const characters[] = { "\303\251", "\337\277", "\340\270\201",
+	static const char *const characters[] = { "x", "\303\251", "\337\277", "\340\270\201",
 		"\357\277\275", "\360\237\214\271", "\364\217\277\277" };
 
 	for (size_t i = 0; i < sizeof characters / sizeof *characters; i++)
@@ -444,15 +479,17 @@ START_TEST(a_burst_has_so_many_bytes_and_no_key_in_it)
 
 	for (size_t i = 0; i < sizeof marks; i++) {
 		bool is_text = i < 4;
+		size_t room;
 
 		memset(text, 'a', sizeof text);
 		text[50] = marks[i];
-		come("q", 1);
-		come(text, sizeof text - 1);
-		ck_assert_int_eq(decode_next(&d), 'q');
-		ck_assert(!decode_has_many(&d));
-		come(text, 1);
+		memcpy(decode_room(&d, &room), text, sizeof text);
+		decode_add(&d, sizeof text);
 		ck_assert(decode_has_many(&d));
+		ck_assert_int_eq(decode_next(&d), 'a');
+		ck_assert(!decode_has_many(&d));
+		memcpy(d.bytes + d.end, text, 1); /* with what is taken still before it */
+		decode_add(&d, 1);
 		decode_burst(&d);
 		take();
 		ck_assert_int_eq(keys[0], is_text ? PRESS_NOTHING : 'a');
@@ -558,6 +595,8 @@ Suite *test_suite(void)
 	tcase_add_test(all, a_large_paste_is_one_text);
 	tcase_add_test(all, a_paste_over_a_line_that_falters_comes_in_parts_and_never_as_keys);
 	tcase_add_test(all, a_part_of_a_paste_ends_with_a_whole_character);
+	tcase_add_test(all,
+		a_paste_of_nothing_is_one_and_one_without_end_keeps_a_megabyte);
 	tcase_add_test(all, a_long_silence_ends_a_paste_whose_end_is_lost);
 	tcase_add_test(all, much_text_at_once_is_a_paste_where_text_is_asked_for);
 	tcase_add_test(all, many_arrows_at_once_are_keys);

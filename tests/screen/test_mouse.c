@@ -50,7 +50,7 @@ static const struct text_report texts[] = {
 START_TEST(a_report_in_digits_is_read_or_let_go)
 {
 	const struct text_report *report = &texts[_i];
-	struct point point = { 0 };
+	struct point point = { .kind = POINT_WHEEL_DOWN };
 	bool is_read = mouse_read_text(report->text, &point);
 
 	ck_assert_msg(is_read == report->is_read, "%s", report->text);

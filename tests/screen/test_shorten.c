@@ -312,6 +312,7 @@ static const struct {
 	{ "\033[31ma\033[22mb", "\033[31ma\033[22mb" },
 	{ "\033[?25l\033]0;t\007\u25C6", "\033[?25l\033]0;t\007\u25C6" },
 	{ "\033[4\033[31ma", NULL }, /* a cut sequence is no reason to fall over */
+	{ "a\033[4", "a\033[4" },
 };
 
 START_TEST(only_what_changes_is_sent)
@@ -320,8 +321,10 @@ START_TEST(only_what_changes_is_sent)
 	struct text shorter = TEXT_EMPTY;
 
 	shorten(&shortener, rows[_i].bytes, strlen(rows[_i].bytes), &shorter);
-	if (rows[_i].shorter)
+	if (rows[_i].shorter) {
 		ck_assert_str_eq(shorter.bytes, rows[_i].shorter);
+		ck_assert_uint_eq(shorter.length, strlen(shorter.bytes));
+	}
 	text_fini(&shorter);
 }
 END_TEST

@@ -154,6 +154,8 @@ START_TEST(what_came_is_read_in_the_locale_or_not_at_all)
 	free(read);
 	ck_assert_ptr_null(encode_read("a\377b", 3, &count));
 	ck_assert_ptr_null(encode_read("ab\303", 3, &count));
+	ck_assert_ptr_null(encode_read("ab\303\251", 3, &count)); /* that is not all of it */
+	ck_assert_uint_eq(count, 0);
 	setlocale(LC_CTYPE, "C");
 	ck_assert_ptr_null(encode_read("caf\303\251", 5, &count));
 	read = encode_read("cafe", 4, &count);
