@@ -42,6 +42,8 @@ fence "Pickets"
   run 0,16 0,0 8,0
   run 14,11 20,11 20,16
   run 13,15 18,15 18,12
+  run 10,13 10,16
+  run 4,7 7,7
   gate 16,11 19,11
   gate 3,0 6,0
 service water "Supply" existing

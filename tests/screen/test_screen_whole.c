@@ -197,6 +197,8 @@ static void check(const struct sitting *sitting)
 	"_", "_ \" enter M a r k enter left x3 up x2", "\\", "_" }
 #define SMALL .rows = 18, .columns = 60
 
+#define AXES { "-", "8 down", "/", "/", "\\ \\ \\" }
+
 static const struct sitting plans[] = {
 	{ "plan-256", "gallery.plot", { SMALL }, false, SIZES },
 	{ "plan-8", "gallery.plot", { SMALL, .term = "xterm" }, false, SIZES },
@@ -206,8 +208,10 @@ static const struct sitting plans[] = {
 	{ "plan-console", "gallery.plot", { SMALL, .term = "linux" }, false, SIZES },
 	{ "plan-near", "gallery.plot", { .rows = 24 }, false, { "\\", "1 6 right 1 5 down",
 		"1 0 left" } },
-	{ "plan-axes", "rounds.plot", { .rows = 24 }, false, { "4 right 3 down", "|", "- -",
-		"& enter", "\\", "/ /" } },
+	{ "plan-axes", "rounds.plot", { .rows = 24 }, false, { "4 right 3 down", "|", "-", "\\",
+		"/ /" } },
+	{ "plan-axes-between", "gallery.plot", { SMALL }, false, AXES },
+	{ "plan-axes-ascii", "gallery.plot", { SMALL, .env = ascii }, false, AXES },
 };
 
 /* With one, two and three rows below it. */
