@@ -348,19 +348,19 @@ START_TEST(what_stands_in_front_is_drawn_as_it_was_looked_at)
 }
 END_TEST
 
-#define ADD(test, list) tcase_add_loop_test(screens, test, 0, sizeof list / sizeof *list)
+#define ADD(name, test, list)                                                       \
+	tcase_add_loop_test(suite_case(suite, name), test, 0, sizeof list / sizeof *list)
 
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("screen whole");
-	TCase *screens = suite_case(suite, "screens");
 
-	ADD(a_plan_is_drawn_as_it_was_looked_at, plans);
-	ADD(what_is_below_a_plan_is_drawn_as_it_was_looked_at, below);
-	ADD(a_layer_is_drawn_as_it_was_looked_at, layers);
-	ADD(plants_are_drawn_as_they_were_looked_at, planted);
-	ADD(what_is_measured_is_drawn_as_it_was_looked_at, measured);
-	ADD(a_panel_is_drawn_as_it_was_looked_at, panels);
-	ADD(what_stands_in_front_is_drawn_as_it_was_looked_at, fronts);
+	ADD("plans", a_plan_is_drawn_as_it_was_looked_at, plans);
+	ADD("below", what_is_below_a_plan_is_drawn_as_it_was_looked_at, below);
+	ADD("layers", a_layer_is_drawn_as_it_was_looked_at, layers);
+	ADD("plants", plants_are_drawn_as_they_were_looked_at, planted);
+	ADD("rulers", what_is_measured_is_drawn_as_it_was_looked_at, measured);
+	ADD("panels", a_panel_is_drawn_as_it_was_looked_at, panels);
+	ADD("front", what_stands_in_front_is_drawn_as_it_was_looked_at, fronts);
 	return suite;
 }
