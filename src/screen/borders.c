@@ -32,47 +32,19 @@ void borders_upright(const struct area *area, int row, int column, enum border l
 	brush_sign(area, row, column, is_thick(line) ? WACS_T_VLINE : WACS_VLINE, paint);
 }
 
-enum { UP = 1, DOWN = 2, LEFT = 4, RIGHT = 8, WAYS = 16 };
-
-/* A side that ends here goes through the character: there are no halves. */
-static const cchar_t *joint_sign(int ways, bool is_fence)
-{
-	const cchar_t *const thin[WAYS] = {
-		[UP] = WACS_VLINE, [DOWN] = WACS_VLINE, [UP | DOWN] = WACS_VLINE,
-		[LEFT] = WACS_HLINE, [RIGHT] = WACS_HLINE, [LEFT | RIGHT] = WACS_HLINE,
-		[UP | LEFT] = WACS_LRCORNER, [UP | RIGHT] = WACS_LLCORNER,
-		[DOWN | LEFT] = WACS_URCORNER, [DOWN | RIGHT] = WACS_ULCORNER,
-		[UP | LEFT | RIGHT] = WACS_BTEE, [DOWN | LEFT | RIGHT] = WACS_TTEE,
-		[UP | DOWN | LEFT] = WACS_RTEE, [UP | DOWN | RIGHT] = WACS_LTEE,
-		[UP | DOWN | LEFT | RIGHT] = WACS_PLUS,
-	};
-	const cchar_t *const thick[WAYS] = {
-		[UP] = WACS_T_VLINE, [DOWN] = WACS_T_VLINE, [UP | DOWN] = WACS_T_VLINE,
-		[LEFT] = WACS_T_HLINE, [RIGHT] = WACS_T_HLINE, [LEFT | RIGHT] = WACS_T_HLINE,
-		[UP | LEFT] = WACS_T_LRCORNER, [UP | RIGHT] = WACS_T_LLCORNER,
-		[DOWN | LEFT] = WACS_T_URCORNER, [DOWN | RIGHT] = WACS_T_ULCORNER,
-		[UP | LEFT | RIGHT] = WACS_T_BTEE, [DOWN | LEFT | RIGHT] = WACS_T_TTEE,
-		[UP | DOWN | LEFT] = WACS_T_RTEE, [UP | DOWN | RIGHT] = WACS_T_LTEE,
-		[UP | DOWN | LEFT | RIGHT] = WACS_T_PLUS,
-	};
-
-	return is_fence ? thick[ways] : thin[ways];
-}
-
-void borders_joint(const struct area *area, int row, int column, struct joint joint,
+/* There are no halves: a line goes through the character, or turns in it. */
+void borders_fences(const struct area *area, int row, int column, bool is_upright, bool is_level,
 	struct paint paint)
 {
-	int ways = (joint.up ? UP : 0) | (joint.down ? DOWN : 0) | (joint.left ? LEFT : 0) |
-		(joint.right ? RIGHT : 0);
-	bool is_fence = joint.up == BORDER_FENCE || joint.down == BORDER_FENCE ||
-		joint.left == BORDER_FENCE || joint.right == BORDER_FENCE;
+	bool is_corner = is_upright && is_level;
 
-	paint.is_bold |= is_fence && !is_thick(BORDER_FENCE);
-	if (ways)
-		brush_sign(area, row, column,
-			joint_sign(ways, is_fence && is_thick(BORDER_FENCE)), paint);
+	paint.is_bold |= !is_thick(BORDER_FENCE);
+	if (is_thick(BORDER_FENCE))
+		brush_sign(area, row, column, is_corner ? WACS_T_LRCORNER :
+			is_upright ? WACS_T_VLINE : WACS_T_HLINE, paint);
 	else
-		brush_put(area, row, column, L' ', paint);
+		brush_sign(area, row, column, is_corner ? WACS_LRCORNER :
+			is_upright ? WACS_VLINE : WACS_HLINE, paint);
 }
 
 /* What stands at the foot of a character: '\0' is a line below a blank. The plainest terminals have

@@ -1,4 +1,4 @@
-/* Lines of the picture: where four sides of cells meet, along a side, and below characters. */
+/* Lines of the picture: along a side of a cell, within a character and below it. */
 #ifndef SCREEN_BORDERS_H
 #define SCREEN_BORDERS_H
 
@@ -10,11 +10,8 @@ void borders_upright(const struct area *area, int row, int column, enum border l
 	struct paint paint);
 /* What a service is drawn with, upright or level. */
 wchar_t borders_service(enum border line, bool is_upright);
-/* What meets in the middle of a character, walls and fences; BORDER_NONE all of it: blank. */
-struct joint {
-	enum border up, down, left, right;
-};
-void borders_joint(const struct area *area, int row, int column, struct joint joint,
+/* Fences in the middle of a character: one from above, one from the left, or both. */
+void borders_fences(const struct area *area, int row, int column, bool is_upright, bool is_level,
 	struct paint paint);
 /* Has a letter or pattern drawn in this paint stand on a line, as far as the terminal can and bytes
  * allow. */

@@ -114,10 +114,7 @@ static int string_step(struct decoder *d)
 		return MORE;
 	if (at < count && !(bytes[at] == ESCAPE && at + 1 == count)) {
 		d->within = WITHIN_NOTHING;
-		if (bytes[at] == ESCAPE)
-			at += bytes[at + 1] == '\\' ? 2 : 0;
-		else if (bytes[at] != INTERRUPT)
-			at++;
+		at += bytes[at] != ESCAPE && bytes[at] != INTERRUPT; /* these are read anew */
 	}
 	d->at += at;
 	return PRESS_NOTHING;

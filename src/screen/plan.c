@@ -120,8 +120,7 @@ static bool draw_line(const struct scene *scene, const struct area *plan, struct
 	enum border below = scene_below(scene, cell.x, cell.y);
 
 	if (right == BORDER_FENCE && below == BORDER_FENCE)
-		borders_joint(plan, to.y, to.x, (struct joint){ .up = right, .left = below },
-			paint);
+		borders_fences(plan, to.y, to.x, true, true, paint);
 	else if (right > BORDER_WALL)
 		borders_upright(plan, to.y, to.x, right, paint);
 	else if (borders_has_foot(below))

@@ -152,9 +152,7 @@ static void draw_letter(const struct scene *scene, const struct letters *letters
 		scene_ground(scene, letter_at(letters, at.x, at.y));
 
 	if (is_fenced(sides))
-		borders_joint(plan, at.y, at.x, (struct joint){
-			.up = sides & FENCE_RIGHT ? BORDER_FENCE : BORDER_NONE,
-			.left = sides & FENCE_BELOW ? BORDER_FENCE : BORDER_NONE }, paint);
+		borders_fences(plan, at.y, at.x, sides & FENCE_RIGHT, sides & FENCE_BELOW, paint);
 	else
 		draw_even(scene, letters, plan, at, paint);
 }

@@ -182,15 +182,35 @@ static size_t text_put(struct frame *frame, const char *bytes, size_t length)
 	return taken;
 }
 
-/* The same character again: it must go on from what waits. Up to the last column terminals differ
- * in where the cursor is then. */
+/* Up to the last column but one the character itself is sent so often: some terminals take the row
+ * for full, and wrap before what comes then. */
+static bool repeat_spelled(struct frame *frame, int times)
+{
+	struct shortener *s = frame->s;
+	char character;
+
+	emit_in_turn(frame);
+	character = frame->out->bytes[frame->out->length - 1];
+	if ((unsigned char)character >= 0x80)
+		return false;
+	text_add_repeat(frame->out, character, (size_t)times);
+	s->wanted_at.column += times;
+	s->at = s->wanted_at;
+	return true;
+}
+
+/* The same character again: it must go on from what waits. Into the last column terminals differ in
+ * where the cursor is then. */
 static bool repeat_put(struct frame *frame, const char *bytes, const struct control *control)
 {
 	const struct writing *last = last_before(frame, bytes);
 	int column = frame->s->wanted_at.column, times = control_number(control, 0);
+	int left = frame->s->size.column - 1 - (column + times);
 
-	if (!last || last->to == last->from || column + times >= frame->s->size.column - 1)
+	if (!last || last->to == last->from || left < 0)
 		return false;
+	if (left == 0)
+		return repeat_spelled(frame, times);
 	put(frame, bytes, control->length, times, column, column + times);
 	return true;
 }

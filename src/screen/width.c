@@ -85,10 +85,6 @@ size_t width_line(const char *text, int columns, size_t *next)
 		*next = newline + (text[newline] == '\n');
 		return newline;
 	}
-	if (text[most] == '\0') {
-		*next = most;
-		return most;
-	}
 	for (end = most; end && text[end] != ' ';)
 		end--;
 	if (!end) {

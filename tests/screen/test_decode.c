@@ -86,7 +86,9 @@ static const struct sending sendings[] = {
 	{ "\033[20~", PRESS_F9 }, { "\033[24~", PRESS_OTHER }, { "\033[[F", PRESS_OTHER },
 	{ "\033[1;5A", PRESS_ON_UP }, { "\033Od", PRESS_ON_LEFT }, { "\033[1;3A", PRESS_OTHER },
 	{ "\033[97;5u", PRESS_OTHER }, { "\033[5$", PRESS_OTHER },
-	{ "\033[200~a\rb\033[201~", PRESS_PASTE },
+	{ "\033[200~a\rb\033[201~", PRESS_PASTE }, { "\033Oz", PRESS_OTHER },
+	{ "\033[5@", PRESS_OTHER },
+	{ "\302\240", 0xa0 }, { "\355\237\277", 0xd7ff }, { "\356\200\200", 0xe000 },
 };
 enum { SENDINGS = sizeof sendings / sizeof *sendings };
 
@@ -193,6 +195,42 @@ START_TEST(esc_and_a_key_typed_at_once_are_two_keys)
 	check_keys("Esc ^", (int[]){ '^', 0 });
 	type("\033\r");
 	check_keys("Esc Enter", (int[]){ PRESS_ESCAPE, PRESS_ENTER, 0 });
+	type("\033]\r");
+	check_keys("Esc ] Enter", (int[]){ PRESS_ESCAPE, ']', PRESS_ENTER, 0 });
+	type("\033[M \rq");
+	check_keys("a report that Enter cuts off", (int[]){ PRESS_ENTER, 'q', 0 });
+	type("\033[5\177");
+	check_keys("a key that Backspace cuts off", (int[]){ PRESS_BACKSPACE, 0 });
+	type("\033[[\r");
+	check_keys("the console's, cut off by Enter", (int[]){ PRESS_ENTER, 0 });
+	come("\033\0q", 3);
+	take();
+	check_keys("Esc NUL q", (int[]){ PRESS_ESCAPE, PRESS_OTHER, 'q', 0 });
+}
+END_TEST
+
+/* What silence has cut off. */
+START_TEST(the_rest_of_a_sequence_that_comes_late_is_no_key)
+{
+	char digits[301];
+
+	type("\r\r\r\r\r\r\r\r\r\r\r\r"); /* where the bytes were that are taken */
+	type("\033[<2;");
+	ck_assert_int_eq(decode_silence(&d), PRESS_NOTHING);
+	type("12;5M");
+	check_keys("another button", (int[]){ 0 });
+	type("q");
+	check_keys("after it", (int[]){ 'q', 0 });
+	type("\033[<2;");
+	ck_assert_int_eq(decode_silence(&d), PRESS_NOTHING);
+	type("12;5M\033[A");
+	check_keys("right after it", (int[]){ PRESS_UP, 0 });
+	type("\033[");
+	ck_assert_int_eq(decode_silence(&d), PRESS_NOTHING);
+	memset(digits, '7', sizeof digits - 1);
+	digits[300] = '\0';
+	type(digits);
+	ck_assert_int_eq(keys[KEYS_MOST - 1], '7'); /* so many are typed */
 }
 END_TEST
 
@@ -200,10 +238,13 @@ START_TEST(what_the_terminal_says_of_its_keys_goes_first)
 {
 	decode_learn(&d, "\013", PRESS_UP);
 	decode_learn(&d, "\033A", PRESS_DOWN);
+	decode_learn(&d, "\033[C", PRESS_LEFT);
 	decode_learn(&d, NULL, PRESS_END);
 	decode_learn(&d, "", PRESS_END);
-	type("\013\033Aq");
-	check_keys("learnt", (int[]){ PRESS_UP, PRESS_DOWN, 'q', 0 });
+	type("\013\033Aq\033[C");
+	check_keys("learnt", (int[]){ PRESS_UP, PRESS_DOWN, 'q', PRESS_LEFT, 0 });
+	type("\033[C");
+	check_keys("learnt, by itself", (int[]){ PRESS_LEFT, 0 });
 }
 END_TEST
 
@@ -218,7 +259,8 @@ static const char *const nothings[] = {
 	"\033P>|terminal 1 b p = #\033\\",
 	"\033P1$r0m\033\\", "\033_Gi=1;OK = p\033\\", "\033^private =\033\\", "\033Xstring =\033\\",
 	"\033]0;one\r\ntwo = \303\251\007", "\033\\",
-	"\233", "\233200~", "\220\235\204\237", "\302\233", "\377", "\376\301\300", "\355\240\200",
+	"\302\200", "\302\237", "\233", "\233200~", "\220\235\204\237", "\302\233", "\377",
+	"\376\301\300", "\355\240\200",
 	"\364\220\200\200", "\364\220\200\233", "\365\200\200\200",
 	"\303", "\340\270", "\360\237\214",
 	"\033[", "\033O", "\033[1;", "\033[<0;12", "\033[M", "\033[M ", "\033[?", "\033[20",
@@ -269,6 +311,23 @@ START_TEST(a_sequence_of_any_length_is_one)
 	check_keys("endless", (int[]){ 0 });
 	type("\033[A");
 	check_keys("after it", (int[]){ PRESS_UP, 0 });
+	bytes[200] = ' ';
+	bytes[100000] = 0x7f;
+	come(bytes, 100001);
+	take();
+	check_keys("what ends it is no part of it", (int[]){ PRESS_BACKSPACE, 0 });
+	come(bytes, 300);
+	take();
+	type("b");
+	type("q");
+	check_keys("its end by itself", (int[]){ 'q', 0 });
+	memset(bytes, 'q', KEYS_MOST - 1);
+	memcpy(bytes + KEYS_MOST - 1, "\033[", 2);
+	memcpy(bytes + 1000, "~z", 2);
+	come(bytes, 1002);
+	take();
+	ck_assert_int_eq(keys[KEYS_MOST - 2], 'q');
+	ck_assert_int_eq(keys[KEYS_MOST - 1], 'z');
 	free(bytes);
 }
 END_TEST
@@ -330,6 +389,53 @@ START_TEST(a_paste_over_a_line_that_falters_comes_in_parts_and_never_as_keys)
 }
 END_TEST
 
+START_TEST(a_paste_of_nothing_is_one_and_one_without_end_keeps_a_megabyte)
+{
+	enum { PART = 1 << 12, MEGABYTE = 1 << 20 };
+	char part[PART];
+
+	type("\033[200~a\033[201~");
+	check_keys("a", (int[]){ PRESS_PASTE, 0 });
+	type("\033[200~\033[201~");
+	check_keys("nothing", (int[]){ PRESS_PASTE, 0 });
+	ck_assert_uint_eq(d.paste.text.length, 0);
+	memset(part, 'a', PART);
+	type("\033[200~");
+	for (int i = 0; i < 2 * MEGABYTE / PART; i++) {
+		come(part, PART);
+		ck_assert_int_eq(decode_next(&d), PRESS_NOTHING);
+	}
+	type("\033[201~");
+	check_keys("two megabytes", (int[]){ PRESS_PASTE, 0 });
+	ck_assert_uint_eq(d.paste.text.length, MEGABYTE);
+}
+END_TEST
+
+START_TEST(a_part_of_a_paste_ends_with_a_whole_character)
+{
+	static const char *const characters[] = { "x", "\303\251", "\337\277", "\340\270\201",
+		"\357\277\275", "\360\237\214\271", "\364\217\277\277" };
+
+	for (size_t i = 0; i < sizeof characters / sizeof *characters; i++)
+		for (size_t cut = 1; cut <= strlen(characters[i]); cut++) {
+			bool is_whole = !characters[i][cut];
+			char first[12], rest[12];
+
+			snprintf(first, sizeof first, "one %s", is_whole ? characters[i] : "");
+			snprintf(rest, sizeof rest, "%stwo", is_whole ? "" : characters[i]);
+			type("\033[200~one ");
+			come(characters[i], cut);
+			take();
+			ck_assert_int_eq(decode_silence(&d), PRESS_PASTE);
+			ck_assert_str_eq(d.paste.text.bytes, first);
+			type(characters[i] + cut);
+			type("two\033[201~");
+			check_keys("the rest", (int[]){ PRESS_PASTE, 0 });
+			ck_assert_str_eq(d.paste.text.bytes, rest);
+		}
+}
+END_TEST
+
 START_TEST(a_long_silence_ends_a_paste_whose_end_is_lost)
 {
 	type("\033[200~one");
@@ -362,6 +468,51 @@ START_TEST(much_text_at_once_is_a_paste_where_text_is_asked_for)
 	ck_assert_uint_eq(d.paste.text.length, sizeof text + 4);
 	type("\r");
 	check_keys("after it", (int[]){ PRESS_ENTER, 0 });
+}
+END_TEST
+
+/* 64 bytes that are text, in which there is no key but Tab and Enter. */
+START_TEST(a_burst_has_so_many_bytes_and_no_key_in_it)
+{
+	static const char marks[] = { 'a', '\t', '\r', '\x80', '\x7f', '\b', '\033' };
+	char text[64];
+
+	for (size_t i = 0; i < sizeof marks; i++) {
+		bool is_text = i < 4;
+		size_t room;
+
+		memset(text, 'a', sizeof text);
+		text[50] = marks[i];
+		memcpy(decode_room(&d, &room), text, sizeof text);
+		decode_add(&d, sizeof text);
+		ck_assert(decode_has_many(&d));
+		ck_assert_int_eq(decode_next(&d), 'a');
+		ck_assert(!decode_has_many(&d));
+		memcpy(d.bytes + d.end, text, 1); /* with what is taken still before it */
+		decode_add(&d, 1);
+		decode_burst(&d);
+		take();
+		ck_assert_int_eq(keys[0], is_text ? PRESS_NOTHING : 'a');
+		ck_assert_int_eq(decode_silence(&d), is_text ? PRESS_PASTE : PRESS_NOTHING);
+		if (is_text)
+			ck_assert_uint_eq(d.paste.text.length, sizeof text);
+		decode_silence(&d);
+	}
+}
+END_TEST
+
+START_TEST(between_keys_is_where_nothing_has_begun_or_it_has_stopped)
+{
+	ck_assert(decode_is_between(&d));
+	come("\033[", 2);
+	take();
+	ck_assert(!decode_is_between(&d));
+	ck_assert_int_eq(decode_silence(&d), PRESS_NOTHING);
+	ck_assert(decode_is_between(&d));
+	decode_add(&d, 0);
+	ck_assert(decode_is_between(&d)); /* no byte has come */
+	come("1", 1);
+	ck_assert(!decode_is_between(&d));
 }
 END_TEST
 
@@ -433,6 +584,7 @@ Suite *test_suite(void)
 	tcase_add_test(all, the_rest_of_a_character_may_come_as_late_as_it_likes);
 	tcase_add_test(all, a_sequence_in_two_pieces_stays_right_or_harmless);
 	tcase_add_test(all, two_letters_typed_after_esc_are_letters);
+	tcase_add_test(all, the_rest_of_a_sequence_that_comes_late_is_no_key);
 	tcase_add_test(all, esc_and_a_key_typed_at_once_are_two_keys);
 	tcase_add_test(all, what_the_terminal_says_of_its_keys_goes_first);
 	tcase_add_test(all, a_letter_that_the_locale_lacks_is_told);
@@ -442,9 +594,14 @@ Suite *test_suite(void)
 	tcase_add_test(all, a_string_that_never_ends_lets_ctrl_c_and_arrows_through);
 	tcase_add_test(all, a_large_paste_is_one_text);
 	tcase_add_test(all, a_paste_over_a_line_that_falters_comes_in_parts_and_never_as_keys);
+	tcase_add_test(all, a_part_of_a_paste_ends_with_a_whole_character);
+	tcase_add_test(all,
+		a_paste_of_nothing_is_one_and_one_without_end_keeps_a_megabyte);
 	tcase_add_test(all, a_long_silence_ends_a_paste_whose_end_is_lost);
 	tcase_add_test(all, much_text_at_once_is_a_paste_where_text_is_asked_for);
 	tcase_add_test(all, many_arrows_at_once_are_keys);
+	tcase_add_test(all, a_burst_has_so_many_bytes_and_no_key_in_it);
+	tcase_add_test(all, between_keys_is_where_nothing_has_begun_or_it_has_stopped);
 	tcase_add_test(all, anything_comes_to_rest);
 	return suite;
 }

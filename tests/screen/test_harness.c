@@ -49,6 +49,16 @@ START_TEST(text_stands_where_the_program_put_it)
 }
 END_TEST
 
+START_TEST(a_character_that_comes_in_pieces_is_whole)
+{
+	struct terminal *t = shell("printf '\\017a\\342'; sleep 0.1; printf '\\226'; sleep 0.1; "
+		"printf '\\222b'; read hold");
+
+	terminal_wait(t, "a\342\226\222b");
+	terminal_free(t);
+}
+END_TEST
+
 START_TEST(a_cell_has_its_colours_and_attributes)
 {
 	struct terminal *t = shell("printf '\\033[1;4;31;48;5;200mX\\033[0;7mY\\033[0mZ'; read "
@@ -544,6 +554,7 @@ END_TEST
 static void add_terminal(TCase *terminal)
 {
 	tcase_add_test(terminal, text_stands_where_the_program_put_it);
+	tcase_add_test(terminal, a_character_that_comes_in_pieces_is_whole);
 	tcase_add_test(terminal, a_cell_has_its_colours_and_attributes);
 	tcase_add_test(terminal, the_cursor_and_the_alternate_screen_are_seen);
 	tcase_add_loop_test(terminal, keys_send_what_the_terminal_sends_for_them, 0,

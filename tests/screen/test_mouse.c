@@ -35,6 +35,10 @@ static const struct text_report texts[] = {
 	{ "0;12M", false, 0, 0, 0 },
 	{ "0;0;7M", false, 0, 0, 0 },
 	{ "0;12;0M", false, 0, 0, 0 },
+	{ "0;9999;7M", true, POINT_PRESS, 6, 9998 },
+	{ "0;10000;7M", false, 0, 0, 0 },
+	{ "0;12;", false, 0, 0, 0 },
+	{ "0;", false, 0, 0, 0 },
 	{ "-1;12;7M", false, 0, 0, 0 },
 	{ "0;12;7", false, 0, 0, 0 },
 	{ "0;12;7x", false, 0, 0, 0 },
@@ -46,7 +50,7 @@ static const struct text_report texts[] = {
 START_TEST(a_report_in_digits_is_read_or_let_go)
 {
 	const struct text_report *report = &texts[_i];
-	struct point point = { 0 };
+	struct point point = { .kind = POINT_WHEEL_DOWN };
 	bool is_read = mouse_read_text(report->text, &point);
 
 	ck_assert_msg(is_read == report->is_read, "%s", report->text);

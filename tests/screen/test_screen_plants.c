@@ -67,6 +67,44 @@ START_TEST(a_specimen_is_its_letter_within_the_edge_of_its_spread)
 }
 END_TEST
 
+/* So many side by side, in rows of 50 from 4,4 on; returns the edges that are seen beyond them. */
+static int edges_seen(int count)
+{
+	struct text plot = TEXT_EMPTY;
+	struct table at;
+	int seen = 0;
+
+	text_add(&plot, "parterre-plot 1\nunits imperial\ncell 1 ft\nbed b \"Bed\"\n"
+		"ground 58 x 29\n");
+	for (int y = 0; y < 29; y++) {
+		text_add(&plot, "  ");
+		text_add_repeat(&plot, '.', 58);
+		text_add(&plot, "\n");
+	}
+	text_add(&plot, "plant r \"Rose\"\n  spread 3 ft\n");
+	for (int i = 0; i < count; i++)
+		text_print(&plot, "  at %d,%d\n", 4 + i % 50, 4 + i / 50);
+	table_clear(&at, "many.plot");
+	table_write(&at, plot.bytes);
+	text_fini(&plot);
+	table_start(&at, &(struct launch){ .rows = 40, .columns = 150 });
+	table_wait(at.t);
+	terminal_settle(at.t);
+	for (int x = 4; x < 54; x++)
+		seen += shown_mark(at.t, x, 3, "\u2234");
+	ck_assert(shown_mark(at.t, 53, 23, "r"));
+	table_leave(&at);
+	return seen;
+}
+
+/* More would drown the plan: they are left out, all of them. */
+START_TEST(edges_are_drawn_of_up_to_1000_plants)
+{
+	ck_assert_int_eq(edges_seen(1000), 50);
+	ck_assert_int_eq(edges_seen(1001), 0);
+}
+END_TEST
+
 START_TEST(without_unicode_the_edge_is_told_apart_too)
 {
 	struct table at;
@@ -307,6 +345,7 @@ Suite *test_suite(void)
 
 	tcase_add_test(shown, a_specimen_is_its_letter_within_the_edge_of_its_spread);
 	tcase_add_test(shown, without_unicode_the_edge_is_told_apart_too);
+	tcase_add_test(shown, edges_are_drawn_of_up_to_1000_plants);
 	tcase_add_test(shown, the_nearest_view_draws_a_circle);
 	tcase_add_test(shown, the_nearest_view_shows_where_plants_of_a_drift_stand);
 	tcase_add_test(shown, in_one_column_a_cell_letter_and_edge_take_the_cells);

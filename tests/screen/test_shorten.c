@@ -4,6 +4,8 @@
 #include "support/random.h"
 #include "support/runner.h"
 
+#include <stdio.h>
+#include <stdlib.h>
 #include <string.h>
 #include <vterm.h>
 
@@ -54,6 +56,7 @@ static void check_alike(VTerm *one, VTerm *other, const char *what)
 static const char *const pieces[] = {
 	"\033[m", "\033(B\033[m", "\033[39;49m", "\033[38;5;16m", "\033[48;5;254m",
 	"\033[38;5;231m\033[48;5;94m", "\033[31m", "\033[42m", "\033[97m", "\033[101m",
+	"\033[30m", "\033[37m", "\033[40m", "\033[47m", "\033[90m", "\033[100m", "\033[107m",
 	"\033(B\033[0;1m", "\033(B\033[0;7m", "\033[4m", "\033[1m", "\033[22m",
 	"\033[38;2;1;2;3m",
 	"a", "b ", "xyz", "\033[K", "\033[1K", "\033[2K", "\033[J", "\033[3X", "\033[2P", "\033[2@",
@@ -98,6 +101,25 @@ static void add_drawing(struct text *bytes, struct random *random, const char *c
 /* Whether moves are known, and which lines a terminal has: every way for frames of either kind. */
 enum { WAYS = 2 * 2 * LINES };
 
+static struct shortener shortener_for(int way)
+{
+	return shortener_of(way % 2 ? (struct stand){ ROWS, COLUMNS } : (struct stand){ 0, 0 });
+}
+
+static bool is_drawing(int way)
+{
+	return way / 2 % 2;
+}
+
+static void add_frame(struct text *bytes, struct random *random, int way)
+{
+	for (int i = random_below(random, 60); i > 0; i--)
+		if (is_drawing(way))
+			add_drawing(bytes, random, lines[way / 4]);
+		else
+			add_piece(bytes, random, lines[way / 4]);
+}
+
 /* Frame after frame, of drawings or of anything: each looks as it would, and leaves the cursor
  * where it would. Anything is sent to a terminal that does not wrap: this one takes even what says
  * how things look for a move, after which it would not any more. */
@@ -105,19 +127,13 @@ START_TEST(what_is_shortened_looks_alike)
 {
 	struct random random = { (uint64_t)_i };
 	int way = _i % WAYS;
-	bool has_moves = way % 2, is_drawing = way / 2 % 2;
-	struct shortener shortener = shortener_of(has_moves ?
-		(struct stand){ ROWS, COLUMNS } : (struct stand){ 0, 0 });
-	VTerm *plain = terminal(is_drawing), *shortened = terminal(is_drawing);
+	struct shortener shortener = shortener_for(way);
+	VTerm *plain = terminal(is_drawing(way)), *shortened = terminal(is_drawing(way));
 
 	for (int frame = 0; frame < 6; frame++) {
 		struct text bytes = TEXT_EMPTY, shorter = TEXT_EMPTY;
 
-		for (int i = random_below(&random, 60); i > 0; i--)
-			if (is_drawing)
-				add_drawing(&bytes, &random, lines[way / 4]);
-			else
-				add_piece(&bytes, &random, lines[way / 4]);
+		add_frame(&bytes, &random, way);
 		shorten(&shortener, bytes.bytes, bytes.length, &shorter);
 		vterm_input_write(plain, bytes.bytes, bytes.length);
 		vterm_input_write(shortened, shorter.bytes, shorter.length);
@@ -127,6 +143,32 @@ START_TEST(what_is_shortened_looks_alike)
 	}
 	vterm_free(plain);
 	vterm_free(shortened);
+}
+END_TEST
+
+/* Bytes of 100 sessions of six frames, each way. Fewer are welcome. */
+static const int bytes_most[WAYS] = { 66769, 63890, 340450, 304595, 64673, 61698, 335437, 294082,
+	63617, 60639, 332361, 289169 };
+
+START_TEST(no_way_takes_more_bytes_than_it_did)
+{
+	int count = 0;
+
+	for (int seed = 0; seed < 100; seed++) {
+		struct random random = { (uint64_t)seed };
+		struct shortener shortener = shortener_for(_i);
+
+		for (int frame = 0; frame < 6; frame++) {
+			struct text bytes = TEXT_EMPTY, shorter = TEXT_EMPTY;
+
+			add_frame(&bytes, &random, _i);
+			shorten(&shortener, bytes.bytes, bytes.length, &shorter);
+			count += (int)shorter.length;
+			text_fini(&bytes);
+			text_fini(&shorter);
+		}
+	}
+	ck_assert_int_le(count, bytes_most[_i]);
 }
 END_TEST
 
@@ -141,8 +183,8 @@ START_TEST(a_frame_leaves_the_pen_as_it_was_wanted)
 	for (int i = 0; i < 12; i++)
 		add_drawing(&bytes, &random, lines[_i % LINES]);
 	shorten(&shortener, bytes.bytes, bytes.length, &shorter);
-	text_add(&bytes, "x\033[K");
-	text_add(&shorter, "x\033[K");
+	text_add(&bytes, "\rx\033[K");
+	text_add(&shorter, "\rx\033[K");
 	vterm_input_write(plain, bytes.bytes, bytes.length);
 	vterm_input_write(shortened, shorter.bytes, shorter.length);
 	check_alike(plain, shortened, bytes.bytes);
@@ -150,6 +192,97 @@ START_TEST(a_frame_leaves_the_pen_as_it_was_wanted)
 	text_fini(&shorter);
 	vterm_free(plain);
 	vterm_free(shortened);
+}
+END_TEST
+
+/* ---- What it costs --------------------------------------------------------------------------- */
+
+/* The same place by the one sequence that names both. */
+static size_t by_both(struct stand to)
+{
+	char bytes[32];
+
+	return (size_t)snprintf(bytes, sizeof bytes, to.column ? "\033[%d;%dH" :
+		to.row ? "\033[%dH" : "\033[H", to.row + 1, to.column + 1);
+}
+
+/* Along one of the two by its number, by the way there, or by a byte for each step. */
+static size_t along(int from, int to, bool has_back, bool has_on)
+{
+	char bytes[32];
+	int way = abs(to - from);
+	size_t by_way = (size_t)snprintf(bytes, sizeof bytes, way == 1 ? "\033[C" : "\033[%dC",
+		way);
+	size_t best = (size_t)snprintf(bytes, sizeof bytes, to ? "\033[%dG" : "\033[G", to + 1);
+
+	best = by_way < best ? by_way : best;
+	if (way == 0 || (to < from ? !has_back : !has_on))
+		return way ? best : 0;
+	return (size_t)way < best ? (size_t)way : best;
+}
+
+static size_t by_each(struct stand from, struct stand to)
+{
+	size_t down = along(from.row, to.row, false, true);
+
+	return down + (to.column == 0 && from.column > 0 ? 1 :
+		along(from.column, to.column, true, false));
+}
+
+START_TEST(a_move_is_the_shortest_and_is_told_so)
+{
+	static const int below[] = { 4, 12, 120, 1200 };
+	struct random random = { 1 };
+
+	for (int i = 0; i < 4000; i++) {
+		int most = below[i % 4];
+		struct stand from = { random_below(&random, most), random_below(&random, most) };
+		struct stand to = { i % 3 ? random_below(&random, most) : from.row,
+			i % 5 ? random_below(&random, most) : 0 };
+		bool is_known = i % 7 != 0;
+		size_t each = by_each(from, to), both = by_both(to);
+		struct stand begin = is_known ? from : STAND_UNKNOWN;
+		struct text bytes = TEXT_EMPTY;
+
+		steer_send(begin, to, &bytes);
+		ck_assert_uint_eq(bytes.length, is_known && each < both ? each : both);
+		ck_assert_int_eq(steer_cost(begin, to), (int)bytes.length);
+		text_fini(&bytes);
+	}
+}
+END_TEST
+
+static int colour_at_random(struct random *random, int own)
+{
+	static const int colours[] = { SGR_UNKNOWN, 0, 9, 10, 99, 100, 255, SGR_CODE + 31,
+		SGR_CODE + 107 };
+	int at = random_below(random, 10);
+
+	return at < 9 ? colours[at] : own;
+}
+
+static struct pen pen_at_random(struct random *random)
+{
+	return (struct pen){ colour_at_random(random, SGR_CODE + 39),
+		colour_at_random(random, SGR_CODE + 49),
+		random_below(random, 8) ? 2 * random_below(random, 8) |
+			random_below(random, 2) << 9 : SGR_UNKNOWN,
+		"\0B0"[random_below(random, 3)], "\0\016\017"[random_below(random, 3)] };
+}
+
+START_TEST(a_look_costs_what_is_sent_for_it)
+{
+	struct random random = { 1 };
+
+	for (int i = 0; i < 4000; i++) {
+		struct pen sent = pen_at_random(&random), wanted = pen_at_random(&random);
+		int cost = sgr_cost(&sent, &wanted);
+		struct text bytes = TEXT_EMPTY;
+
+		sgr_send(&sent, &wanted, &bytes);
+		ck_assert_int_eq(cost, (int)bytes.length);
+		text_fini(&bytes);
+	}
 }
 END_TEST
 
@@ -179,6 +312,7 @@ static const struct {
 	{ "\033[31ma\033[22mb", "\033[31ma\033[22mb" },
 	{ "\033[?25l\033]0;t\007\u25C6", "\033[?25l\033]0;t\007\u25C6" },
 	{ "\033[4\033[31ma", NULL }, /* a cut sequence is no reason to fall over */
+	{ "a\033[4", "a\033[4" },
 };
 
 START_TEST(only_what_changes_is_sent)
@@ -187,8 +321,10 @@ START_TEST(only_what_changes_is_sent)
 	struct text shorter = TEXT_EMPTY;
 
 	shorten(&shortener, rows[_i].bytes, strlen(rows[_i].bytes), &shorter);
-	if (rows[_i].shorter)
+	if (rows[_i].shorter) {
 		ck_assert_str_eq(shorter.bytes, rows[_i].shorter);
+		ck_assert_uint_eq(shorter.length, strlen(shorter.bytes));
+	}
 	text_fini(&shorter);
 }
 END_TEST
@@ -210,6 +346,10 @@ static const struct {
 	{ "\033[1;5Hab\033[1;2H\033[K\033[1;1Hx", "x\033[5Gab\033[2G\033[K" },
 	/* in the last column it ends: what comes after it goes by row and column */
 	{ "\033[1;20Hab\033[2;2Hc", "\033[20Gab\033[2;2Hc" },
+	/* a repeat is spelled where it leaves but the last column, and goes as it is into that */
+	{ "\033[2;3Hq\033[15bx", "\n\033[3Gq\033[15bx" },
+	{ "\033[2;3Hq\033[16bx", "\n\033[3Gqqqqqqqqqqqqqqqqqx" },
+	{ "\033[2;3Hq\033[17b", "\n\033[3Gq\033[17b" },
 	/* a mark joins the letter that was written last */
 	{ "\033[2;1He\u0301\033[1;1Hx", "\ne\u0301\033[Hx" },
 	/* where rows scroll by themselves all stays as it is */
@@ -236,8 +376,11 @@ Suite *test_suite(void)
 	TCase *all = suite_case(suite, "all");
 
 	tcase_add_loop_test(all, what_is_shortened_looks_alike, 0, runner_count(1200, 60000));
+	tcase_add_loop_test(all, no_way_takes_more_bytes_than_it_did, 0, WAYS);
 	tcase_add_loop_test(all, a_frame_leaves_the_pen_as_it_was_wanted, 0,
 		runner_count(100, 4000));
+	tcase_add_test(all, a_move_is_the_shortest_and_is_told_so);
+	tcase_add_test(all, a_look_costs_what_is_sent_for_it);
 	tcase_add_loop_test(all, only_what_changes_is_sent, 0, (int)(sizeof rows / sizeof *rows));
 	tcase_add_loop_test(all, what_is_near_or_looks_alike_comes_next, 0,
 		(int)(sizeof orders / sizeof *orders));

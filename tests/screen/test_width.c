@@ -105,6 +105,41 @@ START_TEST(what_hides_is_a_question_mark)
 }
 END_TEST
 
+/* Marks that join, wide letters and those that some terminals take for wide are none. */
+START_TEST(plain_characters_are_those_of_scripts_that_have_one_column)
+{
+	static const struct {
+		uint32_t first, last;
+	} plain[] = { { ' ', '~' }, { 0xa0, 0xac }, { 0xae, 0x2ff }, { 0x370, 0x482 },
+		{ 0x48a, 0x58f }, { 0x1e00, 0x1fff }, { 0x2010, 0x2027 }, { 0x2030, 0x205e },
+		{ 0x2070, 0x22ff }, { 0x2500, 0x25ff } };
+	size_t at = 0;
+
+	for (uint32_t code = 0; code < 0x3000; code++) {
+		at += at < sizeof plain / sizeof *plain && code > plain[at].last;
+		ck_assert_msg(width_is_plain(code) == (at < sizeof plain / sizeof *plain &&
+			code >= plain[at].first), "U+%04X", (unsigned)code);
+	}
+}
+END_TEST
+
+START_TEST(a_blank_that_does_not_break_is_shown_as_a_blank)
+{
+	static const wchar_t codes[] = { 0xa0, 0xa1, 0x19e, 0 };
+	static const char *const texts[] = { u8"\u00A0", u8"\u00A1", u8"\u019E", NULL };
+
+	setlocale(LC_CTYPE, "C.UTF-8");
+	for (int i = 0; texts[i]; i++) {
+		wchar_t shown;
+		int columns;
+
+		ck_assert_uint_eq(width_character(texts[i], 2, &shown, &columns), 2);
+		ck_assert_int_eq(shown, codes[i] == 0xa0 ? L' ' : codes[i]);
+		ck_assert_int_eq(columns, 1);
+	}
+}
+END_TEST
+
 START_TEST(what_came_is_read_in_the_locale_or_not_at_all)
 {
 	static const uint32_t codes[] = { 'c', 0xE9, 0x5EAD, 0x1F333, 0 };
@@ -119,6 +154,8 @@ START_TEST(what_came_is_read_in_the_locale_or_not_at_all)
 	free(read);
 	ck_assert_ptr_null(encode_read("a\377b", 3, &count));
 	ck_assert_ptr_null(encode_read("ab\303", 3, &count));
+	ck_assert_ptr_null(encode_read("ab\303\251", 3, &count)); /* that is not all of it */
+	ck_assert_uint_eq(count, 0);
 	setlocale(LC_CTYPE, "C");
 	ck_assert_ptr_null(encode_read("caf\303\251", 5, &count));
 	read = encode_read("cafe", 4, &count);
@@ -147,6 +184,8 @@ Suite *test_suite(void)
 	tcase_add_test(lines, wide_characters_take_two_columns_and_are_never_halved);
 	tcase_add_test(locale, what_the_locale_cannot_show_is_a_question_mark);
 	tcase_add_test(lines, a_cluster_is_as_wide_as_what_is_in_it_and_never_cut);
+	tcase_add_test(lines, plain_characters_are_those_of_scripts_that_have_one_column);
+	tcase_add_test(locale, a_blank_that_does_not_break_is_shown_as_a_blank);
 	tcase_add_test(locale, what_hides_is_a_question_mark);
 	tcase_add_test(locale, what_came_is_read_in_the_locale_or_not_at_all);
 	tcase_add_test(locale, the_locale_can_show_what_it_has_letters_for);

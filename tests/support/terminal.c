@@ -1,5 +1,6 @@
 #include "support/terminal.h"
 
+#include "base/utf8.h"
 #include "support/keys.h"
 #include "support/scratch.h"
 
@@ -34,6 +35,8 @@ struct terminal {
 
 	VTerm *vterm;
 	VTermScreen *screen;
+	char begun[UTF8_MOST];    /* what came of a character that is not whole yet */
+	size_t begun_length;
 	int rows, columns;
 	char **row_texts;         /* rows of them, each with room for any row */
 	bool is_alternate, is_cursor_visible;
@@ -241,21 +244,46 @@ static void sent_append(struct terminal *t, const char *bytes, size_t length)
 	t->traffic.reads++;
 }
 
+/* How many bytes at the end are of a character that is not whole. */
+static size_t character_begun(const char *bytes, size_t length)
+{
+	for (size_t begun = 1; begun < UTF8_MOST && begun <= length; begun++) {
+		unsigned char byte = (unsigned char)bytes[length - begun];
+
+		if (byte >= 0xc0)
+			return begun < (byte >= 0xf0 ? 4u : byte >= 0xe0 ? 3u : 2u) ? begun : 0;
+		if (byte < 0x80)
+			return 0;
+	}
+	return 0;
+}
+
+/* The emulator loses a character that comes in two pieces, where the first follows ASCII. */
+static void terminal_draw(struct terminal *t, const char *bytes, size_t length)
+{
+	t->begun_length = character_begun(bytes, length);
+	length -= t->begun_length;
+	memcpy(t->begun, bytes + length, t->begun_length);
+	vterm_input_write(t->vterm, bytes, length);
+}
+
 /* Reads once, after at most so many ms; false if nothing came. */
 static bool terminal_pump(struct terminal *t, long ms)
 {
 	struct pollfd line = { t->line, POLLIN, 0 };
+	size_t begun = t->begun_length;
 	char bytes[65536];
 
 	if (t->is_over || poll(&line, 1, ms > 0 ? (int)ms : 0) <= 0)
 		return false;
-	ssize_t n = read(t->line, bytes, sizeof bytes);
+	ssize_t n = read(t->line, bytes + begun, sizeof bytes - begun);
 	if (n <= 0) {
 		t->is_over = n == 0 || (errno != EAGAIN && errno != EINTR);
 		return false;
 	}
-	sent_append(t, bytes, (size_t)n);
-	vterm_input_write(t->vterm, bytes, (size_t)n);
+	sent_append(t, bytes + begun, (size_t)n);
+	memcpy(bytes, t->begun, begun);
+	terminal_draw(t, bytes, begun + (size_t)n);
 	size_t answer = vterm_output_read(t->vterm, bytes, sizeof bytes);
 	terminal_write(t, bytes, answer);
 	return true;
