@@ -462,6 +462,36 @@ START_TEST(a_card_taken_as_it_stands_changes_nothing)
 }
 END_TEST
 
+START_TEST(of_a_service_of_several_lines_it_is_asked_how_much)
+{
+	struct desk *b = sit();
+
+	desk_answer(b, ROWS { "Above", "Name: Lamp; Kind: power", "Left", "Lamp", "Name: Number 4",
+		"Lamp", "", "Number 4", "Lamp", "All of it", NULL });
+	go(b, 0, 1);
+	desk_press(b, PRESS_ENTER);
+	go(b, 6, 1);
+	desk_do(b, ACT_SERVICE);
+	go(b, 3, 1);
+	desk_press(b, PRESS_ENTER);
+	go(b, 3, 4);
+	desk_do(b, ACT_SERVICE);
+	go(b, 6, 4);
+	desk_do(b, ACT_HOUSE);
+	desk_do(b, ACT_AROUND_OUT);
+	ck_assert_str_eq(b->offered, "All of it\nThe line from 0 in across, 1 ft down\n"
+		"The line from 3 ft across, 1 ft down\n");
+	ck_assert_uint_eq(around(b)->services.items[0].routes.count, 2);
+	ck_assert_str_eq(b->editor.message.bytes, "");
+	desk_do(b, ACT_AROUND_OUT);
+	ck_assert_uint_eq(around(b)->houses.count, 0);
+	ck_assert_uint_eq(around(b)->services.items[0].routes.count, 2);
+	desk_do(b, ACT_AROUND_OUT);
+	ck_assert_uint_eq(around(b)->services.count, 0);
+	desk_free(b);
+}
+END_TEST
+
 /* A level at each corner, and the ground that is to be. */
 static void add_levels(struct desk *b)
 {
@@ -564,6 +594,7 @@ Suite *test_suite(void)
 	tcase_add_test(things, water_comes_from_a_grid_point);
 	tcase_add_loop_test(all, each_is_changed_by_its_card_and_taken_back, 0, CARDS);
 	tcase_add_loop_test(all, a_card_taken_as_it_stands_changes_nothing, 0, CARDS);
+	tcase_add_test(all, of_a_service_of_several_lines_it_is_asked_how_much);
 	tcase_add_loop_test(all, what_is_removed_is_that_alone, 0, 10);
 	tcase_add_loop_test(all, each_is_taken_away_and_put_back, 0, CARDS);
 	tcase_add_test(all, with_the_mirror_on_it_is_said_that_nothing_of_it_is_mirrored);

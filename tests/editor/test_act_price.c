@@ -533,13 +533,15 @@ END_TEST
 /* Its own price stands in the plant's card, not in the book. */
 START_TEST(a_plant_with_a_price_of_its_own_is_changed_in_its_card)
 {
-	plot_add_lines(editor_edit(&desk->editor), "plant r \"Rose\"\n  price 4.5\n  at 9,1\n");
+	plot_add_lines(editor_edit(&desk->editor), "plant v \"Lavender\"\n  price 3\n  at 8,1\n"
+		"plant r \"Rose\"\n  price 4.5\n  at 9,1\n");
 	editor_stroke(&desk->editor);
 	lay_out(HEAD "'goods': [" BLOCKS ", {'item': 'plant', 'name': 'Rose', 'packs': [{'pack': "
 		"'piece', 'size': 1, 'price': 9}]}]}");
 	desk_line(desk, "Costs", "Plants", "Rose");
 	PRICE("Rose", "Price of one: 6", "");
 	check_offered("Rose: 6.00 by its card\n");
+	check_offered("Lavender: 3.00 by its card\n");
 	check_holds("\"price\": 9}");
 	PRICE("Rose", "Price of one: ", "");
 	check_offered("Rose, piece 1: 9.00\n");
