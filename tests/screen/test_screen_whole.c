@@ -288,6 +288,8 @@ static const struct sitting measured[] = {
 	{ "measure-feet", "great-court.plot", { SMALL }, false, { "\"",
 		"3 right 2 down enter 2 down", "right x2", "right x4", "right x8", "1 2 down",
 		"3 0 right 9 down", "_" } },
+	{ "measure-inches", "inches.plot", { SMALL }, false, { "\"", "3 right 1 down",
+		"enter 1 0 right 4 down", "left x3", "up", "\\" } },
 	{ "measure-metric", "rounds.plot", { .rows = 24 }, false, { "\"", "3 right 3 down",
 		"2 right enter 2 down", "right", "right x6", "\\" } },
 	{ "measure-none", "rounds.plot", { SMALL, .env = ascii, .term = "vt100" }, false, { "\"",
@@ -308,6 +310,7 @@ static const struct sitting panels[] = {
 	{ "panel", "court.plot", { .rows = 24 }, true, { "3 right", "3 down", PANEL, PANEL, "enter",
 		"3 right", "2 down" } },
 	{ "panel-small", "gallery.plot", { SMALL }, true, { "3 down", ")", ")", ")", "(" } },
+	{ "panel-one", "court.plot", { SMALL }, true, { "", ")", "(" } },
 	{ "panel-two", "court.plot", { .rows = 24, .columns = 160 }, true, { "right", ")" } },
 };
 
