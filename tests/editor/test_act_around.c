@@ -6,6 +6,7 @@
 
 #include "editor/here.h"
 
+#include <stdio.h>
 #include <string.h>
 
 #define ROWS (const char *[])
@@ -461,6 +462,71 @@ START_TEST(a_card_taken_as_it_stands_changes_nothing)
 }
 END_TEST
 
+START_TEST(of_a_service_of_several_lines_it_is_asked_how_much)
+{
+	struct desk *b = sit();
+
+	desk_answer(b, ROWS { "Above", "Name: Lamp; Kind: power", "Left", "Lamp", "Name: Number 4",
+		"Lamp", "", "Number 4", "Lamp", "All of it", NULL });
+	go(b, 0, 1);
+	desk_press(b, PRESS_ENTER);
+	go(b, 6, 1);
+	desk_do(b, ACT_SERVICE);
+	go(b, 3, 1);
+	desk_press(b, PRESS_ENTER);
+	go(b, 3, 4);
+	desk_do(b, ACT_SERVICE);
+	go(b, 6, 4);
+	desk_do(b, ACT_HOUSE);
+	desk_do(b, ACT_AROUND_OUT);
+	ck_assert_str_eq(b->offered, "All of it\nThe line from 0 in across, 1 ft down\n"
+		"The line from 3 ft across, 1 ft down\n");
+	ck_assert_uint_eq(around(b)->services.items[0].routes.count, 2);
+	ck_assert_str_eq(b->editor.message.bytes, "");
+	desk_do(b, ACT_AROUND_OUT);
+	ck_assert_uint_eq(around(b)->houses.count, 0);
+	ck_assert_uint_eq(around(b)->services.items[0].routes.count, 2);
+	desk_do(b, ACT_AROUND_OUT);
+	ck_assert_uint_eq(around(b)->services.count, 0);
+	desk_free(b);
+}
+END_TEST
+
+/* A level at each corner, and the ground that is to be. */
+static void add_levels(struct desk *b)
+{
+	struct details *details = &editor_edit(&b->editor)->details;
+
+	levels_init(&details->levels, 7 * NM_PER_FOOT, 2, 2);
+	details->finish = (struct finish){ .has_level = true, .drop = 6 * NM_PER_INCH };
+	editor_stroke(&b->editor);
+}
+
+START_TEST(what_is_removed_is_that_alone)
+{
+	static const char all[] = "Main: service\nLevels, 7 ft apart: levels\n"
+		"The finished ground: finish\nNumber 4: house\nLimes: shade\nPier, 9 ft: tie\n"
+		"Pear: keep\nWall: keep\nWhere deliveries are put down: drop\n"
+		"Where water comes from: tap\n";
+	static const char *const names[] = { "Main", "Levels, 7 ft apart", "The finished ground",
+		"Number 4", "Limes", "Pier, 9 ft", "Pear", "Wall",
+		"Where deliveries are put down", "Where water comes from" };
+	const char *name = names[_i], *gone = strstr(all, name);
+	struct desk *b = sit();
+	char left[sizeof all];
+
+	snprintf(left, sizeof left, "%.*s%s", (int)(gone - all), all, strchr(gone, '\n') + 1);
+	add_all(b);
+	add_levels(b);
+	desk_answer(b, ROWS { name, "", NULL });
+	desk_do(b, ACT_AROUND_OUT);
+	ck_assert_str_eq(b->offered, all);
+	desk_do(b, ACT_AROUND_OUT);
+	ck_assert_str_eq(b->offered, left);
+	desk_free(b);
+}
+END_TEST
+
 START_TEST(each_is_taken_away_and_put_back)
 {
 	struct desk *b = sit();
@@ -528,6 +594,8 @@ Suite *test_suite(void)
 	tcase_add_test(things, water_comes_from_a_grid_point);
 	tcase_add_loop_test(all, each_is_changed_by_its_card_and_taken_back, 0, CARDS);
 	tcase_add_loop_test(all, a_card_taken_as_it_stands_changes_nothing, 0, CARDS);
+	tcase_add_test(all, of_a_service_of_several_lines_it_is_asked_how_much);
+	tcase_add_loop_test(all, what_is_removed_is_that_alone, 0, 10);
 	tcase_add_loop_test(all, each_is_taken_away_and_put_back, 0, CARDS);
 	tcase_add_test(all, with_the_mirror_on_it_is_said_that_nothing_of_it_is_mirrored);
 	return suite;

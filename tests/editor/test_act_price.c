@@ -277,6 +277,7 @@ START_TEST(another_pack_goes_beside_those_that_are_there)
 	check_offered("pallet 40: no price\nWall block 16 in x 8 in x 6 in, pallet 60: 120.00\n");
 	ck_assert_str_eq(desk->asked, "Wall block 16 in x 8 in x 6 in is written. Which price "
 		"next?");
+	desk_says(desk, "1 price written into yard.json.");
 	PRICE("Another pack", "", "");
 	PRICE("Another pack", "Wall block 16 in x 8 in x 6 in", "", "");
 }
@@ -317,6 +318,44 @@ START_TEST(the_list_begins_at_what_has_no_price_and_goes_on_from_there)
 	desk_says(desk, "1 price written");
 	PRICE("Adhesive, cartridge, piece 1", "Spec: grey", "");
 	ck_assert_msg(strncmp(desk->first, "Topsoil", 7) == 0, "%s", desk->first);
+}
+END_TEST
+
+/* Line by line of what was offered last; the last one is for another pack. */
+static char lines[40][100];
+
+static int read_lines(void)
+{
+	int count = 0;
+
+	for (const char *at = desk->offered; *at; at = strchr(at, '\n') + 1)
+		snprintf(lines[count++], sizeof *lines, "%.*s", (int)strcspn(at, ":\n"), at);
+	return count - 1;
+}
+
+START_TEST(where_all_has_prices_the_list_goes_on_after_the_last_and_then_from_the_start)
+{
+	int count;
+
+	lay_out(OURS);
+	PRICE("");
+	for (int i = 0; i < 40 && (strstr(desk->offered, "no price") ||
+	    strstr(desk->offered, "not in the book")); i++) {
+		char next[100];
+
+		snprintf(next, sizeof next, "%s", desk->first);
+		PRICE(next, "Price: 1", "");
+	}
+	count = read_lines();
+	ck_assert_int_gt(count, 4);
+	PRICE("");
+	ck_assert_str_eq(desk->first, lines[0]);
+	PRICE(lines[2], "Price: 2", "");
+	ck_assert_str_eq(desk->first, lines[3]);
+	PRICE(lines[2], "", "");
+	ck_assert_str_eq(desk->first, lines[2]);
+	PRICE(lines[count - 1], "Price: 2", "");
+	ck_assert_str_eq(desk->first, lines[0]);
 }
 END_TEST
 
@@ -494,13 +533,15 @@ END_TEST
 /* Its own price stands in the plant's card, not in the book. */
 START_TEST(a_plant_with_a_price_of_its_own_is_changed_in_its_card)
 {
-	plot_add_lines(editor_edit(&desk->editor), "plant r \"Rose\"\n  price 4.5\n  at 9,1\n");
+	plot_add_lines(editor_edit(&desk->editor), "plant v \"Lavender\"\n  price 3\n  at 8,1\n"
+		"plant r \"Rose\"\n  price 4.5\n  at 9,1\n");
 	editor_stroke(&desk->editor);
 	lay_out(HEAD "'goods': [" BLOCKS ", {'item': 'plant', 'name': 'Rose', 'packs': [{'pack': "
 		"'piece', 'size': 1, 'price': 9}]}]}");
 	desk_line(desk, "Costs", "Plants", "Rose");
 	PRICE("Rose", "Price of one: 6", "");
 	check_offered("Rose: 6.00 by its card\n");
+	check_offered("Lavender: 3.00 by its card\n");
 	check_holds("\"price\": 9}");
 	PRICE("Rose", "Price of one: ", "");
 	check_offered("Rose, piece 1: 9.00\n");
@@ -530,6 +571,8 @@ Suite *test_suite(void)
 	tcase_add_test(card, another_currency_is_said_to_be_that_of_all_prices);
 	tcase_add_test(card, a_row_for_all_sizes_says_so);
 	tcase_add_test(card, the_list_begins_at_what_has_no_price_and_goes_on_from_there);
+	tcase_add_test(card,
+		where_all_has_prices_the_list_goes_on_after_the_last_and_then_from_the_start);
 	tcase_add_test(card, what_is_wrong_is_told_at_its_field_and_nothing_is_written);
 	tcase_add_test(card, a_metric_plot_has_metric_words_alone);
 	tcase_add_test(card, a_card_that_changes_nothing_writes_nothing);

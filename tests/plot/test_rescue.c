@@ -12,6 +12,7 @@
 #include <stdlib.h>
 #include <string.h>
 #include <sys/stat.h>
+#include <sys/wait.h>
 #include <unistd.h>
 
 static struct plot plot, later;
@@ -209,6 +210,30 @@ START_TEST(journals_of_sessions_without_a_lock_are_found_one_after_the_other)
 	open_and_find();
 	ck_assert_int_eq(store.access, STORE_WRITES);
 	ck_assert_uint_eq(list.count, 2);
+	rescue_list_fini(&list);
+	store_close(&store);
+}
+END_TEST
+
+/* As where files have no locks: a link is not opened. */
+START_TEST(where_a_journal_cannot_be_looked_into_its_process_tells_whether_it_is_left)
+{
+	pid_t gone = fork();
+	char alive[64], left[64];
+
+	if (gone == 0)
+		_exit(0);
+	ck_assert_int_eq(waitpid(gone, NULL, 0), gone);
+	snprintf(alive, sizeof alive, ".court.plot.journal.%ld", (long)getpid());
+	snprintf(left, sizeof left, ".court.plot.journal.%ld", (long)gone);
+	ck_assert_int_eq(symlink("nowhere", in(alive)), 0);
+	open_and_find();
+	ck_assert_uint_eq(list.count, 0);
+	store_close(&store);
+	ck_assert_int_eq(symlink("nowhere", in(left)), 0);
+	open_and_find();
+	ck_assert_uint_eq(list.count, 1);
+	ck_assert_str_eq(list.paths[0], in(left));
 	rescue_list_fini(&list);
 	store_close(&store);
 }
@@ -542,6 +567,8 @@ Suite *test_suite(void)
 	tcase_add_test(found, a_plot_that_was_written_since_is_not_older_whatever_its_time_says);
 	tcase_add_test(found, nothing_is_found_where_nothing_was_left_or_another_has_the_plot);
 	tcase_add_test(found, journals_of_sessions_without_a_lock_are_found_one_after_the_other);
+	tcase_add_test(found,
+		where_a_journal_cannot_be_looked_into_its_process_tells_whether_it_is_left);
 	tcase_add_test(found, a_session_by_a_second_hard_link_leaves_the_others_work);
 	tcase_add_test(found, work_among_the_users_state_is_found_by_every_way_to_the_plot);
 	tcase_add_loop_test(found,

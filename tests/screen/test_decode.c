@@ -225,6 +225,11 @@ START_TEST(the_rest_of_a_sequence_that_comes_late_is_no_key)
 	ck_assert_int_eq(decode_silence(&d), PRESS_NOTHING);
 	type("12;5M\033[A");
 	check_keys("right after it", (int[]){ PRESS_UP, 0 });
+	type("\033[20");
+	ck_assert_int_eq(decode_silence(&d), PRESS_NOTHING);
+	type("0~ab\033[201~");
+	check_keys("a paste", (int[]){ PRESS_PASTE, 0 });
+	ck_assert_str_eq(d.paste.text.bytes, "ab");
 	type("\033[");
 	ck_assert_int_eq(decode_silence(&d), PRESS_NOTHING);
 	memset(digits, '7', sizeof digits - 1);

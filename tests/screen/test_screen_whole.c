@@ -9,7 +9,7 @@
 #include <stdio.h>
 #include <string.h>
 
-enum { STEPS_MOST = 9, ROWS_MOST = 30 };
+enum { STEPS_MOST = 10, ROWS_MOST = 30 };
 
 /* One session, of which there is a picture after each of the keys. */
 struct sitting {
@@ -288,6 +288,8 @@ static const struct sitting measured[] = {
 	{ "measure-feet", "great-court.plot", { SMALL }, false, { "\"",
 		"3 right 2 down enter 2 down", "right x2", "right x4", "right x8", "1 2 down",
 		"3 0 right 9 down", "_" } },
+	{ "measure-inches", "inches.plot", { SMALL }, false, { "\"", "3 right 1 down",
+		"enter 1 0 right 4 down", "left x3", "up", "\\" } },
 	{ "measure-metric", "rounds.plot", { .rows = 24 }, false, { "\"", "3 right 3 down",
 		"2 right enter 2 down", "right", "right x6", "\\" } },
 	{ "measure-none", "rounds.plot", { SMALL, .env = ascii, .term = "vt100" }, false, { "\"",
@@ -308,6 +310,7 @@ static const struct sitting panels[] = {
 	{ "panel", "court.plot", { .rows = 24 }, true, { "3 right", "3 down", PANEL, PANEL, "enter",
 		"3 right", "2 down" } },
 	{ "panel-small", "gallery.plot", { SMALL }, true, { "3 down", ")", ")", ")", "(" } },
+	{ "panel-one", "court.plot", { SMALL }, true, { "", ")", "(" } },
 	{ "panel-two", "court.plot", { .rows = 24, .columns = 160 }, true, { "right", ")" } },
 };
 
@@ -321,14 +324,18 @@ END_TEST
 
 static const struct sitting fronts[] = {
 	{ "list", "court.plot", { .rows = 24 }, true, { "1 3 right 7 down !", "down x3",
-		"pagedown", "end", "up x2", "f e n", "z z", "backspace x3" } },
+		"pagedown", "end", "up x2", "f e n", "down x2", "backspace x3", "z z" } },
 	{ "list-small", "court.plot", { SMALL }, true, { "1 3 right 6 down !", "down x3", "end up",
 		"home s" } },
 	{ "list-cut", "court.plot", { SMALL }, true, { "# ", "down x3", "end", "home" } },
 	{ "card", "court.plot", { .rows = 24 }, true, { "2 right 2 down # b e d enter", "down x2",
 		"3 x", "down x4", "right", "pagedown", "up" } },
 	{ "card-small", "court.plot", { SMALL }, true, { "1 2 right 3 down # b e d enter",
-		"down x9", "down x9", "pagedown" } },
+		"down", "x y", "down x8", "down x9", "pagedown" } },
+	{ "card-choice", "planted.plot", { .rows = 24 }, true, { "# S h r u b enter", "up x6",
+		"m", "m", "m", "backspace 1 1", "1", "backspace", "right", "left x2" } },
+	{ "card-on", "court.plot", { .rows = 24 }, false, { "! M e a s u r e space l enter",
+		"7 enter", "1 enter", "2 down", "q right", "ctrl-u left" } },
 	{ "card-low", "great-court.plot", { SMALL }, true, { "1 2 right 1 2 down # b space S enter",
 		"down x9" } },
 	{ "card-texts", "court.plot", { SMALL }, true, { "# T h e space p l o t enter",
