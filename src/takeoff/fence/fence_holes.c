@@ -71,8 +71,7 @@ void fences_warn_holes(const struct fences *fences, const struct basis *basis,
 	if (!has_beds(survey))
 		return;
 	holes = post_holes_of(fences, basis->plot);
-	if (holes.count > 0)
-		meet_walls(&holes, zones, ground);
+	meet_walls(&holes, zones, ground);
 	for (size_t i = 0; i < holes.count && !stop_asked(); i++) {
 		const struct post_hole_at *hole = &holes.list[i];
 		struct place cell = first_touched(survey, hole->at);

@@ -65,6 +65,8 @@ void post_holes_meeting(const struct post_holes *holes, const struct cover_box *
 	nm reach = holes->widest / 2 + 1;
 	int64_t last = nm_most(0, box->bottom + reach) / holes->widest;
 
+	if (holes->count == 0)
+		return;
 	for (int64_t band = nm_most(0, box->top - reach) / holes->widest;
 	     band <= last && !stop_asked(); band++)
 		for (size_t i = first_from(holes, band, box->left - reach); i < holes->count; i++) {
