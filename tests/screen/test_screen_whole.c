@@ -344,8 +344,9 @@ static const struct sitting fronts[] = {
 		"down space" } },
 	{ "prompt", "court.plot", { .rows = 24 }, false, { "5 right 3 down ! S t e p enter", "2",
 		"q enter" } },
-	{ "prompt-small", "court.plot", { SMALL }, false, { "2 right 2 down ! N a m e space t h "
-		"enter", "W e a v e r s space o f space t h e space y a r d space a n d space m o",
+	{ "prompt-small", "court.plot", { SMALL }, false, {
+		"2 right 2 down ! N a m e space t h enter",
+		"W e a v e r s space o f space t h e space y a r d space a n d space m o",
 		"home", "ctrl-u", "ctrl-u enter" } },
 };
 
@@ -356,7 +357,7 @@ START_TEST(what_stands_in_front_is_drawn_as_it_was_looked_at)
 END_TEST
 
 #define ADD(name, test, list)                                                       \
-	tcase_add_loop_test(suite_case(suite, name), test, 0, sizeof list / sizeof *list)
+	tcase_add_loop_test(suite_case(suite, name), test, 0, sizeof(list) / sizeof *(list))
 
 Suite *test_suite(void)
 {

@@ -1,5 +1,6 @@
 /* How many plants stand in beds, against tables of spacing, and where: against geometry by GEOS and
  * pair by pair. */
+#include "base/measure.h"
 #include "support/beds.h"
 #include "support/planting.h"
 #include "support/runner.h"
@@ -262,7 +263,8 @@ END_TEST
 static void check_inside(GEOSContextHandle_t geos, const struct planting_row *r)
 {
 	const struct region *region = &garden.takeoff.survey.regions[r->region];
-	double clear = (double)(planting_wall(region) + spacing_of(r) / 2) / (double)NM_PER_M;
+	nm half = spacing_of(r) / 2;
+	double clear = metres(planting_wall(region) + half);
 	GEOSGeometry *bed = beds_shape(geos, &garden.takeoff.survey, r->region);
 	GEOSGeometry *inner = geos_offset(geos, bed, -clear + 1e-8);
 

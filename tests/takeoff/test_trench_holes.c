@@ -116,7 +116,8 @@ END_TEST
 static bool meets(struct leg leg, nm cell, nm width, struct spot at, nm across)
 {
 	struct leg f = leg_forward(leg);
-	double half = (double)(width / 2);
+	nm half_width = width / 2;
+	double half = (double)half_width;
 	double left = (double)(f.from.x * cell) - half, right = (double)(f.to.x * cell) + half;
 	double top = (double)(f.from.y * cell) - half, bottom = (double)(f.to.y * cell) + half;
 	double x = (double)at.x, y = (double)at.y;
