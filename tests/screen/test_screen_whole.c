@@ -334,6 +334,8 @@ static const struct sitting fronts[] = {
 		"down", "x y", "down x8", "down x9", "pagedown" } },
 	{ "card-choice", "planted.plot", { .rows = 24 }, true, { "# S h r u b enter", "up x6",
 		"m", "m", "m", "backspace 1 1", "1", "backspace", "right", "left x2" } },
+	{ "card-hyphen", "court.plot", { SMALL }, true, { "# T h e space p l o t enter", "down x5",
+		"t o p", "space", "b", "x", "ctrl-u l e f t r" } },
 	{ "card-on", "court.plot", { .rows = 24 }, false, { "! M e a s u r e space l enter",
 		"7 enter", "1 enter", "2 down", "q right", "ctrl-u left" } },
 	{ "card-low", "great-court.plot", { SMALL }, true, { "1 2 right 1 2 down # b space S enter",
