@@ -7,9 +7,10 @@
 #include "support/table.h"
 
 #include <stdio.h>
+#include <stdlib.h>
 #include <string.h>
 
-enum { STEPS_MOST = 10, ROWS_MOST = 30 };
+enum { STEPS_MOST = 10, ROWS_MOST = 30, TRIES_MOST = 40 };
 
 /* One session, of which there is a picture after each of the keys. */
 struct sitting {
@@ -39,6 +40,7 @@ struct pictures {
 	struct terminal *t;
 	int rows, columns;
 	bool is_wide;
+	int tries_least;           /* to look at a picture, before it is taken for one */
 	struct text out, shown[ROWS_MOST];
 	struct look looks[sizeof letters];
 	size_t look_count;
@@ -119,11 +121,18 @@ static void add_picture(struct pictures *p, const char *keys)
 
 		if (!p->shown[row].length || strcmp(now.bytes, p->shown[row].bytes) != 0)
 			text_add(&p->out, now.bytes);
-		text_fini(&p->shown[row]);
-		p->shown[row] = now;
+		text_fini(&now);
 	}
 	text_print(&p->out, "cursor %d,%d%s\n\n", at.row, at.column,
 		at.is_visible ? "" : ", hidden");
+}
+
+static void keep_rows(struct pictures *p)
+{
+	for (int row = 0; row < p->rows; row++) {
+		text_fini(&p->shown[row]);
+		p->shown[row] = row_of(p, row);
+	}
 }
 
 static void add_colour(struct text *out, int colour)
@@ -160,14 +169,35 @@ static void wait_whole(struct terminal *t)
 	terminal_settle(t);
 }
 
+/* Adds the picture as soon as it is the one that is known, or how it is after a long while: on a
+ * busy machine the program may not have woken up to its keys. False where it is another one. */
+static bool await_picture(struct pictures *p, const char *golden, const char *keys)
+{
+	const size_t length = p->out.length, look_count = p->look_count;
+	bool is_known = false;
+
+	for (int tries = 0; tries < TRIES_MOST && !is_known; tries++) {
+		text_cut(&p->out, length);
+		p->look_count = look_count;
+		wait_whole(p->t);
+		add_picture(p, keys);
+		is_known = tries >= p->tries_least && golden_begins(golden, p->out.bytes);
+	}
+	keep_rows(p);
+	return is_known;
+}
+
 static void check(const struct sitting *sitting)
 {
 	struct pictures p = { .rows = sitting->how.rows ? sitting->how.rows : 24,
 		.columns = sitting->how.columns ? sitting->how.columns : 80,
-		.is_wide = sitting->is_wide, .out = TEXT_EMPTY };
+		.is_wide = sitting->is_wide, .out = TEXT_EMPTY,
+		.tries_least = getenv("UPDATE_GOLDEN") ? TRIES_MOST / 8 : 0 };
+	bool is_known = true;
 	struct table at;
 	char name[64];
 
+	snprintf(name, sizeof name, "screen/%s.txt", sitting->name);
 	for (int row = 0; row < p.rows; row++)
 		p.shown[row] = TEXT_EMPTY;
 	table_lay_out(&at, sitting->plot);
@@ -175,14 +205,12 @@ static void check(const struct sitting *sitting)
 	table_wait(at.t);
 	wait_whole(at.t);
 	p.t = at.t;
-	for (int i = 0; i < STEPS_MOST && sitting->keys[i]; i++) {
+	for (int i = 0; i < STEPS_MOST && sitting->keys[i] && is_known; i++) {
 		terminal_keys(at.t, sitting->keys[i]);
-		wait_whole(at.t);
-		add_picture(&p, sitting->keys[i]);
+		is_known = await_picture(&p, name, sitting->keys[i]);
 	}
 	add_looks(&p);
 	table_leave(&at);
-	snprintf(name, sizeof name, "screen/%s.txt", sitting->name);
 	golden_check(name, p.out.bytes);
 	for (int row = 0; row < p.rows; row++)
 		text_fini(&p.shown[row]);
@@ -334,6 +362,8 @@ static const struct sitting fronts[] = {
 		"down", "x y", "down x8", "down x9", "pagedown" } },
 	{ "card-choice", "planted.plot", { .rows = 24 }, true, { "# S h r u b enter", "up x6",
 		"m", "m", "m", "backspace 1 1", "1", "backspace", "right", "left x2" } },
+	{ "card-hyphen", "court.plot", { SMALL }, true, { "# T h e space p l o t enter", "down x5",
+		"t o p", "space", "b", "x", "ctrl-u l e f t r" } },
 	{ "card-on", "court.plot", { .rows = 24 }, false, { "! M e a s u r e space l enter",
 		"7 enter", "1 enter", "2 down", "q right", "ctrl-u left" } },
 	{ "card-low", "great-court.plot", { SMALL }, true, { "1 2 right 1 2 down # b space S enter",

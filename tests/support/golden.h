@@ -6,10 +6,15 @@
 #ifndef SUPPORT_GOLDEN_H
 #define SUPPORT_GOLDEN_H
 
+#include <stdbool.h>
+
 /* name: a file of tests/golden/, such as "court.txt". */
 void golden_check(const char *name, const char *text);
 
-/* The same for any file; path is relative to the repository's root. */
+/* Whether the file begins so; always where it is to be written anew. */
+bool golden_begins(const char *name, const char *text);
+
+/* golden_check for any file; path is relative to the repository's root. */
 void golden_check_file(const char *path, const char *text);
 
 #endif
