@@ -262,6 +262,22 @@ START_TEST(between_two_slabs_it_comes_in_at_the_first)
 }
 END_TEST
 
+/* From the notch of a U it goes left along its bottom's edge; the branch to the right arm leaves
+ * where it comes in. For that arm alone nothing goes left. */
+START_TEST(a_branch_leaves_what_lies_along_its_line_where_it_is_nearest)
+{
+	draw((const char *const[]){ "b.......b", "b.......b", "bbbbbbbbb", NULL });
+	come_in(4 * FOOT, 2 * FOOT);
+	ck_assert_int_eq(header.count, 2);
+	branch_is(0, -1, 48, 24, 0);
+	branch_is(1, 0, 48, 24, 96);
+	/* 4 ft to either side; 6 in down and 18 in up, 18 in up */
+	ck_assert_int_eq(bed_header_tube(&header, &drip, 0, drip.count), (96 + 24 + 18) * INCH);
+	ck_assert_int_eq(bed_header_tube(&header, &drip, 1, 1), (48 + 18) * INCH);
+	ck_assert_int_eq(bed_header_tube(&header, &drip, 0, 1), (48 + 18) * INCH);
+}
+END_TEST
+
 /* From within the hole it comes onto the side beside it. */
 START_TEST(it_comes_in_at_the_nearest_ground)
 {
@@ -304,16 +320,37 @@ static GEOSGeometry *inner_of(GEOSContextHandle_t geos, const struct watered *be
 	return inner;
 }
 
+/* The stretches of a header while they are looked at. */
+struct stretches {
+	GEOSGeometry *list[200];
+	unsigned int count;
+};
+
 static void lies_within(GEOSContextHandle_t geos, const struct watered *bed,
-	const GEOSGeometry *inner, struct bed_point from, struct bed_point to)
+	const GEOSGeometry *inner, const struct bed_point ends[2], struct stretches *stretches)
 {
 	GEOSGeometry *line;
 
-	if (from.along == to.along && from.across == to.across)
+	if (ends[0].along == ends[1].along && ends[0].across == ends[1].across)
 		return; /* a line of no length is none to GEOS */
-	line = stretch(geos, bed, from, to);
+	line = stretch(geos, bed, ends[0], ends[1]);
 	ck_assert_int_eq(GEOSCovers_r(geos, inner, line), 1);
-	geos_free(geos, line);
+	ck_assert_uint_lt(stretches->count, 200);
+	stretches->list[stretches->count++] = line;
+}
+
+/* Of all of them, what lies on another counted once; in metres. */
+static double laid(GEOSContextHandle_t geos, struct stretches *stretches)
+{
+	GEOSGeometry *all = GEOSGeom_createCollection_r(geos, GEOS_MULTILINESTRING, stretches->list,
+		stretches->count);
+	GEOSGeometry *once = GEOSUnaryUnion_r(geos, all);
+	double length = 0;
+
+	ck_assert_int_eq(GEOSLength_r(geos, once, &length), 1);
+	geos_free(geos, all);
+	geos_free(geos, once);
+	return length;
 }
 
 static nm length_of(const struct chord *chord)
@@ -321,33 +358,46 @@ static nm length_of(const struct chord *chord)
 	return chord->to - chord->from;
 }
 
-/* Every stretch lies in the ground, each branch leaves one before it where that one is. Returns
- * the length of them all. */
+static void leaves_one_before(int index)
+{
+	const struct header_branch *branch = &header.branches[index];
+	const struct header_branch *from = &header.branches[branch->from];
+	struct chord run = { from->leaves.along < from->at ? from->leaves.along : from->at,
+		from->leaves.along < from->at ? from->at : from->leaves.along };
+
+	ck_assert_int_lt(branch->from, index);
+	if (branch->leaves.across != from->leaves.across)
+		run = (struct chord){ from->at, from->at };
+	ck_assert_int_eq(chord_nearest(&run, branch->leaves.along), branch->leaves.along);
+	ck_assert_int_eq(chord_nearest(&from->across, branch->leaves.across),
+		branch->leaves.across);
+}
+
+/* Every stretch lies in the ground and none on another, each branch leaves one before it where that
+ * one is. Returns the length of them all. */
 static nm branches_hold(GEOSContextHandle_t geos, const struct watered *bed)
 {
 	GEOSGeometry *inner = inner_of(geos, bed);
+	struct stretches stretches = { .count = 0 };
 	nm length = 0;
 
 	for (int i = 0; i < header.count; i++) {
 		const struct header_branch *branch = &header.branches[i];
 		const struct bed_point turn = { branch->at, branch->leaves.across };
 
-		lies_within(geos, bed, inner, branch->leaves, turn);
-		lies_within(geos, bed, inner, (struct bed_point){ branch->at, branch->across.from },
-			(struct bed_point){ branch->at, branch->across.to });
+		lies_within(geos, bed, inner, (struct bed_point[2]){ branch->leaves, turn },
+			&stretches);
+		lies_within(geos, bed, inner, (struct bed_point[2]){
+			{ branch->at, branch->across.from }, { branch->at, branch->across.to } },
+			&stretches);
 		ck_assert_int_le(branch->across.from, branch->leaves.across);
 		ck_assert_int_ge(branch->across.to, branch->leaves.across);
-		ck_assert_int_lt(branch->from, i);
-		if (i > 0) {
-			const struct header_branch *from = &header.branches[branch->from];
-
-			ck_assert_int_eq(branch->leaves.along, from->at);
-			ck_assert_int_eq(chord_nearest(&from->across, branch->leaves.across),
-				branch->leaves.across);
-		}
+		if (i > 0)
+			leaves_one_before(i);
 		length += length_of(&branch->across) + (branch->at > branch->leaves.along ?
 			branch->at - branch->leaves.along : branch->leaves.along - branch->at);
 	}
+	ck_assert_double_eq_tol(laid(geos, &stretches), metres(length), 1e-6);
 	geos_free(geos, inner);
 	return length;
 }
@@ -424,6 +474,7 @@ Suite *test_suite(void)
 	tcase_add_test(hand, ground_that_is_not_below_has_no_branch_from_above);
 	tcase_add_loop_test(hand, lines_on_a_border_are_met_where_their_ground_is, 0, 2);
 	tcase_add_test(hand, between_two_slabs_it_comes_in_at_the_first);
+	tcase_add_test(hand, a_branch_leaves_what_lies_along_its_line_where_it_is_nearest);
 	tcase_add_test(hand, it_comes_in_at_the_nearest_ground);
 	tcase_add_checked_fixture(laws, NULL, teardown);
 	tcase_add_loop_test(laws, on_random_beds_it_lies_in_their_ground_and_meets_all_lines, 0,

@@ -118,6 +118,17 @@ static struct chord go_across(struct finding *finding, int slab, int step, struc
 	return kept;
 }
 
+/* From where a branch goes on along the line across at `across` to what is within `wide`: from
+ * where the one before it goes across, or from as near as that lies along there already. */
+static nm leaves_at(const struct header_branch *from, nm across, const struct chord *wide)
+{
+	struct chord run = { from->at, from->at };
+
+	if (across == from->leaves.across)
+		widen(&run, from->leaves.along);
+	return chord_nearest(&run, chord_nearest(wide, from->at));
+}
+
 static struct header_branch *branch_add(struct finding *finding, int from, struct bed_point leaves)
 {
 	finding->branches = arena_grow(finding->arena, finding->branches, finding->count,
@@ -135,14 +146,15 @@ static void lead_along(struct finding *finding, struct piece piece, int step, in
 {
 	const struct slab *slab = &finding->ground->list[piece.slab];
 	struct piece next = { piece.slab + step, 0 };
+	nm across = step > 0 ? slab->to : slab->from;
 	int from = *met_at(finding, piece);
 	struct chord wide;
 
 	next.chord = chord_before(&finding->ground->list[next.slab], finding->branches[from].at);
 	for (; next.chord >= 0 && next.chord < finding->ground->list[next.slab].count;
 		next.chord += towards) {
-		nm aim = finding->branches[from].at;
 		struct header_branch *branch;
+		nm aim;
 
 		if (!overlap(chord_of(finding, piece), chord_of(finding, next), &wide) &&
 			(towards > 0 ? wide.from >= slab->chords[piece.chord].to :
@@ -150,8 +162,8 @@ static void lead_along(struct finding *finding, struct piece piece, int step, in
 			break;
 		if (wide.from >= wide.to || *met_at(finding, next) >= 0)
 			continue;
-		branch = branch_add(finding, from, (struct bed_point){ aim,
-			step > 0 ? slab->to : slab->from });
+		aim = leaves_at(&finding->branches[from], across, &wide);
+		branch = branch_add(finding, from, (struct bed_point){ aim, across });
 		from = (int)finding->count - 1;
 		meet(finding, next, from);
 		wide = go_across(finding, next.slab, step, wide, aim);
@@ -315,25 +327,54 @@ void bed_header_find(struct bed_header *out, struct arena *arena, const struct d
 
 /* ---- Counting -------------------------------------------------------------------------------- */
 
+/* What of a branch some lines need. */
+struct need {
+	struct chord along, across; /* from > to: nothing */
+};
+
+static const struct chord NOTHING = { INT64_MAX, INT64_MIN };
+
+static nm length_of(const struct chord *chord)
+{
+	return chord->from < chord->to ? chord->to - chord->from : 0;
+}
+
+/* It is needed as far as that point, on its way along or across. */
+static void need_to(struct need *need, const struct header_branch *branch, struct bed_point to)
+{
+	widen(&need->along, branch->leaves.along);
+	if (to.across == branch->leaves.across) {
+		widen(&need->along, to.along);
+		return;
+	}
+	widen(&need->along, branch->at);
+	widen(&need->across, branch->leaves.across);
+	widen(&need->across, to.across);
+}
+
 nm bed_header_tube(const struct bed_header *header, const struct drip *drip, int first, int lines)
 {
-	struct chord *spans = memory_new((size_t)header->count, sizeof *spans);
+	struct need *needs = memory_new((size_t)header->count, sizeof *needs);
 	nm length = 0;
 
 	for (int i = 0; i < header->count; i++)
-		spans[i] = (struct chord){ INT64_MAX, INT64_MIN };
-	for (int i = first; i < first + lines && header->count > 0; i++)
-		widen(&spans[header->of_lines[i]], drip->lines[i].across);
+		needs[i] = (struct need){ NOTHING, NOTHING };
+	for (int i = first; i < first + lines && header->count > 0; i++) {
+		int of = header->of_lines[i];
+
+		need_to(&needs[of], &header->branches[of], (struct bed_point){
+			header->branches[of].at, drip->lines[i].across });
+	}
 	for (int i = header->count - 1; i >= 0; i--) {
 		const struct header_branch *branch = &header->branches[i];
 
-		if (spans[i].from > spans[i].to)
+		if (needs[i].along.from > needs[i].along.to)
 			continue;
-		widen(&spans[i], branch->leaves.across);
 		if (branch->from >= 0)
-			widen(&spans[branch->from], branch->leaves.across);
-		length += spans[i].to - spans[i].from + apart(branch->at, branch->leaves.along);
+			need_to(&needs[branch->from], &header->branches[branch->from],
+				branch->leaves);
+		length += length_of(&needs[i].along) + length_of(&needs[i].across);
 	}
-	free(spans);
+	free(needs);
 	return length;
 }

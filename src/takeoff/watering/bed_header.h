@@ -20,9 +20,9 @@ struct bed_point {
 struct header_branch {
 	int from;            /* the branch that it leaves, one before it in the list; that of the
 	                        first is -1: it begins where the header comes onto the ground */
-	struct bed_point leaves; /* where it does */
+	struct bed_point leaves; /* where it does: where that goes across, or along on this line */
 	nm at;               /* along: how far it goes along; there it goes across */
-	struct chord across; /* from where to where; with what leaves it */
+	struct chord across; /* from where to where; with what leaves it there */
 };
 
 struct bed_header {
