@@ -417,11 +417,11 @@ static const struct {
 		"One drip line of this bed takes 700 L/h, more than 675 L/h, the most of one "
 		"zone." },
 	{ SNAG_WATER_LINE, WATER_LINE_LONG, UNITS_METRIC, { MM(61000), MM(60000) },
-		"A drip line of this bed is 61 m long, more than 60 m: its far end gets less. Feed "
-		"it in the middle." },
+		"From where a drip line of this bed is fed it is 61 m long, more than 60 m: its "
+		"far end gets less. Feed it in the middle." },
 	{ SNAG_WATER_LINE, WATER_LINE_THIRSTY, UNITS_METRIC, { 800 * 1000, 760 * 1000 },
-		"A drip line of this bed takes 800 L/h, more than 760 L/h: its far end gets less. "
-		"Feed it in the middle." },
+		"From where a drip line of this bed is fed it takes 800 L/h, more than 760 L/h: "
+		"its far end gets less. Feed it in the middle." },
 	{ SNAG_WATER_CUT_OFF, 0, UNITS_IMPERIAL, { 0 },
 		"The header has no way here from the tap: beds, fixtures or a house are in the "
 		"way." },

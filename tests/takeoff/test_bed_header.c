@@ -67,7 +67,7 @@ START_TEST(it_goes_along_the_side_to_the_nearer_end_and_across_all_lines)
 		ck_assert_int_eq(header.comes_in.along, rectangle[_i].along * INCH);
 		ck_assert_int_eq(header.comes_in.across, rectangle[_i].across * INCH);
 		ck_assert_int_eq(header.branches[0].at, rectangle[_i].at * INCH);
-		ck_assert_int_eq(bed_header_tube(&header, &drip, 0, 2),
+		ck_assert_int_eq(bed_header_tube(&header, &drip, 0, 2).length,
 			rectangle[_i].inches * INCH);
 	}
 }
@@ -82,7 +82,7 @@ START_TEST(in_an_l_it_goes_across_where_both_lines_are)
 	ck_assert_int_eq(header.branches[0].at, 3 * FOOT);
 	ck_assert_int_eq(header.branches[0].across.from, 6 * INCH);
 	ck_assert_int_eq(header.branches[0].across.to, 18 * INCH);
-	ck_assert_int_eq(bed_header_tube(&header, &drip, 0, 2), (3 + 1) * FOOT);
+	ck_assert_int_eq(bed_header_tube(&header, &drip, 0, 2).length, (3 + 1) * FOOT);
 }
 END_TEST
 
@@ -92,9 +92,9 @@ START_TEST(each_zone_has_a_tube_to_its_own_lines)
 {
 	lay(false, 6 * FOOT);
 	come_in(2 * FOOT, 2 * FOOT);
-	ck_assert_int_eq(bed_header_tube(&header, &drip, 1, 1), (24 + 6) * INCH);
-	ck_assert_int_eq(bed_header_tube(&header, &drip, 0, 1), (24 + 18) * INCH);
-	ck_assert_int_eq(bed_header_tube(&header, &drip, 0, 2), (24 + 18) * INCH);
+	ck_assert_int_eq(bed_header_tube(&header, &drip, 1, 1).length, (24 + 6) * INCH);
+	ck_assert_int_eq(bed_header_tube(&header, &drip, 0, 1).length, (24 + 18) * INCH);
+	ck_assert_int_eq(bed_header_tube(&header, &drip, 0, 2).length, (24 + 18) * INCH);
 }
 END_TEST
 
@@ -104,8 +104,8 @@ START_TEST(untold_it_begins_with_the_first_line)
 	bed_header_find(&header, &arena, &drip, NULL);
 	ck_assert_int_eq(header.comes_in.along, 0);
 	ck_assert_int_eq(header.comes_in.across, 6 * INCH);
-	ck_assert_int_eq(bed_header_tube(&header, &drip, 0, 2), FOOT);
-	ck_assert_int_eq(bed_header_tube(&header, &drip, 1, 1), FOOT);
+	ck_assert_int_eq(bed_header_tube(&header, &drip, 0, 2).length, FOOT);
+	ck_assert_int_eq(bed_header_tube(&header, &drip, 1, 1).length, FOOT);
 }
 END_TEST
 
@@ -114,7 +114,7 @@ START_TEST(without_lines_there_is_none)
 	drip = (struct drip){ .count = 0 };
 	bed_header_find(&header, &arena, &drip, &(struct spot){ 0, 0 });
 	ck_assert_int_eq(header.count, 0);
-	ck_assert_int_eq(bed_header_tube(&header, &drip, 0, 0), 0);
+	ck_assert_int_eq(bed_header_tube(&header, &drip, 0, 0).length, 0);
 }
 END_TEST
 
@@ -155,10 +155,10 @@ START_TEST(round_a_hole_it_has_a_branch)
 	branch_is(1, 0, 0, 72, 72);
 	ck_assert_int_eq(header.branches[1].across.from, FOOT + 6 * INCH);
 	ck_assert_int_eq(header.branches[1].across.to, 6 * FOOT);
-	ck_assert_int_eq(bed_header_tube(&header, &drip, 0, 12), (6 + 6) * FOOT + 54 * INCH);
+	ck_assert_int_eq(bed_header_tube(&header, &drip, 0, 12).length, (6 + 6) * FOOT + 54 * INCH);
 	/* the piece of the second row right of the hole, then that left of it alone */
-	ck_assert_int_eq(bed_header_tube(&header, &drip, 2, 1), (3 + 6) * FOOT + 54 * INCH);
-	ck_assert_int_eq(bed_header_tube(&header, &drip, 1, 1), FOOT + 6 * INCH);
+	ck_assert_int_eq(bed_header_tube(&header, &drip, 2, 1).length, (3 + 6) * FOOT + 54 * INCH);
+	ck_assert_int_eq(bed_header_tube(&header, &drip, 1, 1).length, FOOT + 6 * INCH);
 }
 END_TEST
 
@@ -173,7 +173,7 @@ START_TEST(branches_along_one_edge_are_one_tube)
 	branch_is(2, 1, 36, 12, 72);
 	ck_assert_int_eq(header.branches[2].across.to, 5 * FOOT + 6 * INCH);
 	/* 5 ft 6 in down the first, 6 ft along, twice from 1 ft to 5 ft 6 in */
-	ck_assert_int_eq(bed_header_tube(&header, &drip, 0, drip.count),
+	ck_assert_int_eq(bed_header_tube(&header, &drip, 0, drip.count).length,
 		(66 + 72 + 2 * 54) * INCH);
 }
 END_TEST
@@ -187,7 +187,7 @@ START_TEST(to_both_sides_of_a_z_it_has_a_branch)
 	ck_assert_int_eq(header.count, 2);
 	branch_is(0, -1, 0, 30, 0);
 	branch_is(1, 0, 0, 36, 48);
-	ck_assert_int_eq(bed_header_tube(&header, &drip, 0, 5), (30 + 48 + 18) * INCH);
+	ck_assert_int_eq(bed_header_tube(&header, &drip, 0, 5).length, (30 + 48 + 18) * INCH);
 }
 END_TEST
 
@@ -272,9 +272,10 @@ START_TEST(a_branch_leaves_what_lies_along_its_line_where_it_is_nearest)
 	branch_is(0, -1, 48, 24, 0);
 	branch_is(1, 0, 48, 24, 96);
 	/* 4 ft to either side; 6 in down and 18 in up, 18 in up */
-	ck_assert_int_eq(bed_header_tube(&header, &drip, 0, drip.count), (96 + 24 + 18) * INCH);
-	ck_assert_int_eq(bed_header_tube(&header, &drip, 1, 1), (48 + 18) * INCH);
-	ck_assert_int_eq(bed_header_tube(&header, &drip, 0, 1), (48 + 18) * INCH);
+	ck_assert_int_eq(bed_header_tube(&header, &drip, 0, drip.count).length,
+		(96 + 24 + 18) * INCH);
+	ck_assert_int_eq(bed_header_tube(&header, &drip, 1, 1).length, (48 + 18) * INCH);
+	ck_assert_int_eq(bed_header_tube(&header, &drip, 0, 1).length, (48 + 18) * INCH);
 }
 END_TEST
 
@@ -416,10 +417,10 @@ static void lines_are_met(void)
 /* No branch is there for nothing: without its lines and branches each would be shorter. */
 static void all_serve(void)
 {
-	nm all = bed_header_tube(&header, &drip, 0, drip.count), most_of_one = 0;
+	nm all = bed_header_tube(&header, &drip, 0, drip.count).length, most_of_one = 0;
 
 	for (int i = 0; i < drip.count; i++) {
-		nm one = bed_header_tube(&header, &drip, i, 1);
+		nm one = bed_header_tube(&header, &drip, i, 1).length;
 
 		ck_assert_int_le(one, all);
 		most_of_one = one > most_of_one ? one : most_of_one;
@@ -448,7 +449,7 @@ START_TEST(on_random_beds_it_lies_in_their_ground_and_meets_all_lines)
 		lines_are_met();
 		all_serve();
 		ck_assert_int_eq(branches_hold(geos, bed),
-			bed_header_tube(&header, &drip, 0, drip.count));
+			bed_header_tube(&header, &drip, 0, drip.count).length);
 	}
 	geos_end(geos);
 }

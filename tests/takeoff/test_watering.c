@@ -287,6 +287,30 @@ START_TEST(parts_go_by_lines_beds_and_zones)
 }
 END_TEST
 
+/* A plus, fed at its left or right end: 2 of its 4 lines are crossed by the header, the others are
+ * met at their ends. A frame has a branch. */
+START_TEST(a_line_that_is_crossed_takes_a_tee_and_an_end_cap_more)
+{
+	static const char *const taps[] = { "tap 0,2\n", "tap 6,2\n" };
+
+	garden_rows(&garden, (const char *const[]){ "..bb..", "bbbbbb", "bbbbbb", "..bb..", NULL });
+	plot_set(&garden.plot, 'b', BED_BUILD, "level");
+	plot_set(&garden.plot, 'b', BED_WATER, "drip");
+	around_add(&garden.plot, taps[_i]);
+	garden_count(&garden);
+	ck_assert_int_eq(garden.takeoff.watering.lines, 4);
+	ck_assert_double_eq(order("water.tee"), 4 + 2);
+	ck_assert_double_eq(order("water.end"), 4 + 2);
+	garden_fini(&garden);
+	garden_rows(&garden, (const char *const[]){ "bbbbb", "b...b", "bbbbb", NULL });
+	plot_set(&garden.plot, 'b', BED_BUILD, "level");
+	plot_set(&garden.plot, 'b', BED_WATER, "drip");
+	garden_count(&garden);
+	ck_assert_double_eq(order("water.tee"), 4 + 1);
+	ck_assert_double_eq(order("water.end"), 4);
+}
+END_TEST
+
 /* Each zone has a tube of its own in the trench. */
 START_TEST(each_zone_has_a_tube_from_the_tap)
 {
@@ -494,13 +518,71 @@ START_TEST(a_line_that_is_too_long_or_takes_too_much_is_a_snag)
 	garden_count(&garden);
 	ck_assert_int_eq(garden_snag(&garden, SNAG_WATER_LINE, 0)->kind, WATER_LINE_LONG);
 	ck_assert_str_eq(garden_sentence(&garden, garden_snag(&garden, SNAG_WATER_LINE, 0)),
-		"A drip line of this bed is 201 ft long, more than 200 ft: its far end gets less. "
-		"Feed it in the middle.");
+		"From where a drip line of this bed is fed it is 201 ft long, more than 200 ft: its "
+		"far end gets less. Feed it in the middle.");
 	garden_fini(&garden);
 	level_bed(200, 1);
 	allow(ALLOW_EMITTER_RATE, "1.01 gal/h");
 	garden_count(&garden);
 	ck_assert_int_eq(garden_snag(&garden, SNAG_WATER_LINE, 0)->kind, WATER_LINE_THIRSTY);
+}
+END_TEST
+
+/* A bed of 300 ft with a stem below or above, from where the header comes in and meets its line: as
+ * far as the stem from the left end. Emitters are 12 in apart. */
+static void fed_bed(int stem, bool is_above)
+{
+	char rows[2][301] = { "", "" };
+
+	memset(rows[is_above], 'b', 300);
+	memset(rows[!is_above], '.', 300);
+	rows[!is_above][stem] = 'b';
+	garden_rows(&garden, (const char *const[]){ rows[0], rows[1], NULL });
+	plot_set(&garden.plot, 'b', BED_BUILD, "level");
+	plot_set(&garden.plot, 'b', BED_WATER, "drip");
+	garden.plot.details.around.has_tap = true;
+	garden.plot.details.around.tap = (struct place){ stem, 2 };
+	allow(ALLOW_SUPPLY, "1000 gal/h");
+}
+
+START_TEST(a_line_counts_from_where_it_is_fed)
+{
+	static const struct {
+		int stem;
+		const char *rate;
+		bool is_snag;
+		int kind;
+		nm figure;
+	} rows[] = {
+		{ 100, "0.5 gal/h", false, 0, 0 }, { 200, "0.5 gal/h", false, 0, 0 },
+		{ 99, "0.5 gal/h", true, WATER_LINE_LONG, 201 * NM_PER_FOOT },
+		{ 201, "0.5 gal/h", true, WATER_LINE_LONG, 201 * NM_PER_FOOT },
+		{ 120, "1.11 gal/h", false, 0, 0 },
+		{ 119, "1.11 gal/h", true, WATER_LINE_THIRSTY, 0 },
+		{ 180, "1.11 gal/h", false, 0, 0 },
+		{ 181, "1.11 gal/h", true, WATER_LINE_THIRSTY, 0 },
+	};
+	const struct snag *snag;
+
+	fed_bed(rows[_i].stem, false);
+	allow(ALLOW_EMITTER_RATE, rows[_i].rate);
+	garden_count(&garden);
+	snag = garden_snag(&garden, SNAG_WATER_LINE, 0);
+	ck_assert(garden.takeoff.watering.list[0].is_reached);
+	ck_assert_int_eq(snag != NULL, rows[_i].is_snag);
+	if (snag) {
+		ck_assert_int_eq(snag->kind, rows[_i].kind);
+		ck_assert(rows[_i].figure == 0 || snag->figures[0] == rows[_i].figure);
+	}
+}
+END_TEST
+
+START_TEST(a_line_counts_whole_where_nobody_knows_how_it_is_fed)
+{
+	fed_bed(150, true);
+	garden.plot.details.around.has_tap = false;
+	garden_count(&garden);
+	ck_assert_int_eq(garden_snag(&garden, SNAG_WATER_LINE, 0)->figures[0], 300 * NM_PER_FOOT);
 }
 END_TEST
 
@@ -540,6 +622,7 @@ Suite *test_suite(void)
 	tcase_add_test(figures, a_bed_of_two_zones_gets_what_both_bring);
 	tcase_add_checked_fixture(parts, NULL, teardown);
 	tcase_add_test(parts, parts_go_by_lines_beds_and_zones);
+	tcase_add_loop_test(parts, a_line_that_is_crossed_takes_a_tee_and_an_end_cap_more, 0, 2);
 	tcase_add_test(parts, each_zone_has_a_tube_from_the_tap);
 	tcase_add_test(parts, the_trench_is_that_of_a_line_of_water_and_is_work);
 	tcase_add_loop_test(parts, a_sleeve_at_a_raised_bed_is_counted_once, 0, 2);
@@ -550,5 +633,7 @@ Suite *test_suite(void)
 	tcase_add_test(parts, a_tap_within_a_raised_bed_has_no_wall_to_pass);
 	tcase_add_test(parts, a_line_that_is_too_long_or_takes_too_much_is_a_snag);
 	tcase_add_test(parts, a_line_that_takes_more_than_a_zone_may_is_a_snag);
+	tcase_add_loop_test(parts, a_line_counts_from_where_it_is_fed, 0, 8);
+	tcase_add_test(parts, a_line_counts_whole_where_nobody_knows_how_it_is_fed);
 	return suite;
 }

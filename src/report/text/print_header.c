@@ -86,8 +86,9 @@ void print_header(const struct report *report)
 			word_length(report, watering->header));
 	print_ordered(report, SECTION_WATER);
 	print_explained(report, "At the tap, one after the other: backflow preventer, filter, "
-		"pressure regulator, the timer and a valve for each zone. A tee for each line, and "
-		"for each further bed of a zone; an end cap for each line, taken off to flush it. "
+		"pressure regulator, the timer and a valve for each zone. A tee for each line, for "
+		"each branch within a bed and for each further bed of a zone; an end cap for each "
+		"line, taken off to flush it; one more of both for a line that the header crosses. "
 		"Common practice, no published source. What connects to drinking water, who may "
 		"fit it and how deep tubes lie where it freezes is a matter of local code and "
 		"licensed practice; drain all of it before frost.");

@@ -219,10 +219,10 @@ static const struct kind {
 		BY_DRAWING },
 	{ SNAG_WATER_FLOW, 0, "One drip line of this bed takes {0~}, more than {1~}, the most of "
 		"one zone.", BY_DRAWING_OR(BED_DRIP_EMITTER) },
-	{ SNAG_WATER_LINE, WATER_LINE_LONG, "A drip line of this bed is {0} long, more than {1}: "
-		"its far end gets less. Feed it in the middle.", BY_DRAWING },
-	{ SNAG_WATER_LINE, WATER_LINE_THIRSTY, "A drip line of this bed takes {0~}, more than "
-		"{1~}: its far end gets less. Feed it in the middle.",
+	{ SNAG_WATER_LINE, WATER_LINE_LONG, "From where a drip line of this bed is fed it is {0} "
+		"long, more than {1}: its far end gets less. Feed it in the middle.", BY_DRAWING },
+	{ SNAG_WATER_LINE, WATER_LINE_THIRSTY, "From where a drip line of this bed is fed it "
+		"takes {0~}, more than {1~}: its far end gets less. Feed it in the middle.",
 		BY_DRAWING_OR(BED_DRIP_EMITTER) },
 	{ SNAG_WATER_CUT_OFF, 0, "The header has no way here from the tap: beds, fixtures or a "
 		"house are in the way.", BY_DRAWING },

@@ -320,8 +320,8 @@ void bed_header_find(struct bed_header *out, struct arena *arena, const struct d
 		(struct bed_point){ drip->lines[0].chord.from, drip->lines[0].across };
 	*out = led(arena, drip, from, 1);
 	up = led(arena, drip, from, -1);
-	if (bed_header_tube(&up, drip, 0, drip->count) <
-		bed_header_tube(out, drip, 0, drip->count))
+	if (bed_header_tube(&up, drip, 0, drip->count).length <
+		bed_header_tube(out, drip, 0, drip->count).length)
 		*out = up;
 }
 
@@ -352,10 +352,21 @@ static void need_to(struct need *need, const struct header_branch *branch, struc
 	widen(&need->across, to.across);
 }
 
-nm bed_header_tube(const struct bed_header *header, const struct drip *drip, int first, int lines)
+/* An end of a line that is met there is no free one. */
+static void add_line(struct bed_tube *tube, const struct header_branch *branch,
+	const struct drip_line *line)
+{
+	bool is_between = line->chord.from < branch->at && branch->at < line->chord.to;
+
+	tube->tees += is_between ? 2 : 1;
+	tube->ends += is_between ? 2 : 1;
+}
+
+struct bed_tube bed_header_tube(const struct bed_header *header, const struct drip *drip, int first,
+	int lines)
 {
 	struct need *needs = memory_new((size_t)header->count, sizeof *needs);
-	nm length = 0;
+	struct bed_tube tube = { 0, 0, 0 };
 
 	for (int i = 0; i < header->count; i++)
 		needs[i] = (struct need){ NOTHING, NOTHING };
@@ -364,17 +375,20 @@ nm bed_header_tube(const struct bed_header *header, const struct drip *drip, int
 
 		need_to(&needs[of], &header->branches[of], (struct bed_point){
 			header->branches[of].at, drip->lines[i].across });
+		add_line(&tube, &header->branches[of], &drip->lines[i]);
 	}
 	for (int i = header->count - 1; i >= 0; i--) {
 		const struct header_branch *branch = &header->branches[i];
 
 		if (needs[i].along.from > needs[i].along.to)
 			continue;
-		if (branch->from >= 0)
+		if (branch->from >= 0) {
 			need_to(&needs[branch->from], &header->branches[branch->from],
 				branch->leaves);
-		length += length_of(&needs[i].along) + length_of(&needs[i].across);
+			tube.tees++;
+		}
+		tube.length += length_of(&needs[i].along) + length_of(&needs[i].across);
 	}
 	free(needs);
-	return length;
+	return tube;
 }

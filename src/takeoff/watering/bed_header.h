@@ -36,8 +36,15 @@ struct bed_header {
  * Time: O(chords of all slabs, times the logarithm of those of a slab). It can be stopped. */
 void bed_header_find(struct bed_header *out, struct arena *arena, const struct drip *drip,
 	const struct spot *comes_in);
-/* How long the tube is for so many of the lines one after the other: from where the header comes
- * onto the ground. */
-nm bed_header_tube(const struct bed_header *header, const struct drip *drip, int first, int lines);
+
+/* A tube for so many of the lines one after the other. */
+struct bed_tube {
+	nm length; /* from where the header comes onto the ground */
+	int tees;  /* one where each branch leaves another, one for each line and one more for those
+	              that are met between their ends */
+	int ends;  /* of lines, that nothing meets */
+};
+struct bed_tube bed_header_tube(const struct bed_header *header, const struct drip *drip, int first,
+	int lines);
 
 #endif

@@ -41,17 +41,20 @@ static void reach_bed(struct watered *bed, const struct basis *basis,
 
 /* Each zone's tube goes under the wall of its bed and up by itself, but of the bed that the tap
  * stands in. inside: that one, or NO_REGION. */
-static void add_tubes(const struct watering *out, struct watered *beds, const struct walls *walls,
+static void add_tubes(struct watering *out, struct watered *beds, const struct walls *walls,
 	int inside)
 {
 	for (int i = 0; i < out->zone_count && !stop_asked(); i++)
 		for (int j = 0; j < out->zones[i].bed_count; j++) {
 			const struct zone_bed *part = &out->zones[i].beds[j];
 			struct watered *bed = &beds[part->bed];
+			struct bed_tube tube = bed_header_tube(&bed->header, &bed->drip,
+				part->first, part->lines);
 
-			bed->within += bed_header_tube(&bed->header, &bed->drip, part->first,
-				part->lines) + (bed->region == inside ? 0 :
+			bed->within += tube.length + (bed->region == inside ? 0 :
 				wall_way(walls, bed->region));
+			out->tees += tube.tees + (j > 0);
+			out->ends += tube.ends;
 		}
 }
 

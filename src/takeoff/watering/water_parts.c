@@ -26,16 +26,6 @@ static int64_t stakes_of(const struct watering *watering, nm apart)
 	return stakes;
 }
 
-/* One for each line, and one more for each bed of a zone but the first. */
-static int64_t tees_of(const struct watering *watering)
-{
-	int64_t tees = watering->lines;
-
-	for (int i = 0; i < watering->zone_count; i++)
-		tees += watering->zones[i].bed_count - 1;
-	return tees;
-}
-
 void watering_items(struct item_list *items, const struct watering *watering)
 {
 	const struct note none = { .kind = NOTE_NONE }, licence = { .kind = NOTE_LICENCE };
@@ -46,8 +36,8 @@ void watering_items(struct item_list *items, const struct watering *watering)
 	item_add_bare(items, GOOD_DRIP_TUBE, SECTION_WATER, metres(watering->tube));
 	item_add_bare(items, GOOD_HEADER_TUBE, SECTION_WATER, metres(watering->header));
 	item_add_bare(items, GOOD_WATER_SLEEVE, SECTION_WATER, metres(watering->sleeve_length));
-	add_each(items, GOOD_WATER_TEE, tees_of(watering), none);
-	add_each(items, GOOD_WATER_END, watering->lines, none);
+	add_each(items, GOOD_WATER_TEE, watering->tees, none);
+	add_each(items, GOOD_WATER_END, watering->ends, none);
 	add_each(items, GOOD_WATER_STAKE, stakes_of(watering, apart),
 		(struct note){ .kind = NOTE_STAKE, .lengths = { apart } });
 	add_each(items, GOOD_WATER_VALVE, watering->zone_count, none);

@@ -1,5 +1,6 @@
 #include "takeoff/watering/watering.h"
 #include "base/measure.h"
+#include "base/number.h"
 #include "base/stop.h"
 #include "takeoff/watering/water_header.h"
 
@@ -84,21 +85,38 @@ static nm ml(double flow)
 	return llround(flow * (double)MILLION);
 }
 
+/* What of a line the water goes along from where it is fed: from an end where nobody knows. */
+static struct drip_line fed(const struct watered *bed, int index)
+{
+	struct drip_line part = bed->drip.lines[index];
+	const struct chord *line = &bed->drip.lines[index].chord;
+	nm at = bed->header.branches[bed->header.of_lines[index]].at;
+	int64_t emitters = part.emitters, before = 0;
+
+	if (!bed->is_reached)
+		return part;
+	while (before < emitters && line->from + drip_place(line->to - line->from, emitters,
+		before) < at)
+		before++;
+	part.chord = (struct chord){ 0, nm_most(at - line->from, line->to - at) };
+	part.emitters = before > emitters - before ? before : emitters - before;
+	return part;
+}
+
 static void warn_bed(const struct watering *out, const struct basis *basis,
 	const struct watered *bed)
 {
 	double rate = block_amount(basis->allow, ALLOW_EMITTER_RATE);
 	double carried = block_amount(basis->allow, ALLOW_LINE_FLOW);
 	nm limit = block_length(basis->allow, ALLOW_LINE_LIMIT), longest = 0;
-	int64_t emitters = 0;
+	int64_t emitters = 0, all = 0;
 
 	for (int i = 0; i < bed->drip.count; i++) {
-		const struct drip_line *line = &bed->drip.lines[i];
+		struct drip_line part = fed(bed, i);
 
-		if (line->chord.to - line->chord.from > longest)
-			longest = line->chord.to - line->chord.from;
-		if (line->emitters > emitters)
-			emitters = line->emitters;
+		longest = nm_most(longest, part.chord.to - part.chord.from);
+		emitters = nm_most(emitters, part.emitters);
+		all = nm_most(all, bed->drip.lines[i].emitters);
 	}
 	if (longest > limit)
 		snag_add(basis->snags, SNAG_WATER_LINE, bed->region,
@@ -107,9 +125,9 @@ static void warn_bed(const struct watering *out, const struct basis *basis,
 		snag_add(basis->snags, SNAG_WATER_LINE, bed->region,
 			SNAG_FIGURES_OF(ml((double)emitters * rate), ml(carried)))->kind =
 			WATER_LINE_THIRSTY;
-	if (ml((double)emitters * rate) > ml(out->most))
+	if (ml((double)all * rate) > ml(out->most))
 		snag_add(basis->snags, SNAG_WATER_FLOW, bed->region,
-			SNAG_FIGURES_OF(ml((double)emitters * rate), ml(out->most)));
+			SNAG_FIGURES_OF(ml((double)all * rate), ml(out->most)));
 }
 
 /* ---- Zones ----------------------------------------------------------------------------------- */
@@ -278,8 +296,8 @@ void watering_find(struct watering *out, const struct basis *basis,
 	find_zone_weeks(out, basis);
 	find_bed_weeks(out, basis);
 	find_months(out, basis);
-	for (int i = 0; i < out->count && !stop_asked(); i++)
-		warn_bed(out, basis, &beds[i]);
 	if (!stop_asked())
 		water_header_find(out, beds, zones, basis, ground);
+	for (int i = 0; i < out->count && !stop_asked(); i++)
+		warn_bed(out, basis, &beds[i]);
 }

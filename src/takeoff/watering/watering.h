@@ -18,8 +18,9 @@
  *	         under the wall of each raised bed it comes to: as long as the wall's base, and
  *	         past it on either side as allowed for, less what a sleeve of the trench that ends
  *	         there has of that
- *	parts    a tee for each line, and for each bed of a zone after its first; an end cap for
- *	         each line; stakes at both ends of a line and every 3 ft (1 m); a valve for each
+ *	parts    a tee for each line, each branch within a bed and each bed of a zone after its
+ *	         first; an end cap for each line; one more of both where a line is met between its
+ *	         ends; stakes at both ends of a line and every 3 ft (1 m); a valve for each
  *	         zone; one timer, filter, pressure regulator and backflow preventer
  *
  * An inch on a square foot is 144/231 = 0.6234 U.S. gallons. Zones and parts: common practice, no
@@ -116,6 +117,7 @@ struct watering {
 	int sleeve_count;
 	int64_t walls;    /* sleeves under walls, one for each tube into a raised bed */
 	nm sleeve_length; /* of both */
+	int64_t tees, ends; /* end caps */
 	const struct header_sleeve *header_sleeves; /* both: of the trench, then by bed */
 	int header_sleeve_count;
 };
