@@ -528,8 +528,8 @@ START_TEST(a_line_that_is_too_long_or_takes_too_much_is_a_snag)
 }
 END_TEST
 
-/* A bed of 300 ft with a stem below or above, from where the header comes in and meets its line: as
- * far as the stem from the left end. Emitters are 12 in apart. */
+/* A bed of 300 ft with a stem below or above, from where the header comes in and meets its line:
+ * as far as the stem from the left end. Emitters are 12 in apart. */
 static void fed_bed(int stem, bool is_above)
 {
 	char rows[2][301] = { "", "" };
