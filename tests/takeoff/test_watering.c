@@ -518,8 +518,8 @@ START_TEST(a_line_that_is_too_long_or_takes_too_much_is_a_snag)
 	garden_count(&garden);
 	ck_assert_int_eq(garden_snag(&garden, SNAG_WATER_LINE, 0)->kind, WATER_LINE_LONG);
 	ck_assert_str_eq(garden_sentence(&garden, garden_snag(&garden, SNAG_WATER_LINE, 0)),
-		"From where a drip line of this bed is fed it is 201 ft long, more than 200 ft: its "
-		"far end gets less. Feed it in the middle.");
+		"From where a drip line of this bed is fed it is 201 ft long, more than 200 ft: "
+		"its far end gets less. Feed it in the middle.");
 	garden_fini(&garden);
 	level_bed(200, 1);
 	allow(ALLOW_EMITTER_RATE, "1.01 gal/h");
