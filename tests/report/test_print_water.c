@@ -91,10 +91,46 @@ START_TEST(without_a_tap_the_paper_says_what_is_not_counted)
 	has_not("BEFORE THE BASE");
 	around_add(&garden.plot, "tap 0,1\n");
 	print(1u << PART_WATERING);
-	has("From the tap at 0 in across, 1 ft down");
+	has("From the tap, 0 in across and 1 ft down, a trench of 6 ft goes to the beds: 6 in wide");
 	has("BEFORE THE BASE IS LAID, under what is built and under walls: 4 ft of sleeve. "
 		"Sleeves Under Across Down Long Tubes "
 		"1 what is built 1 ft to 5 ft 1 ft 4 ft 1 ");
+}
+END_TEST
+
+START_TEST(a_tap_at_the_bed_has_no_trench)
+{
+	level_bed("tap 6,1\n");
+	print(1u << PART_WATERING);
+	has("The tap, 6 ft across and 1 ft down, stands at what it waters: no trench. Each zone "
+		"has a tube of its own, from its valve at the tap: ");
+	has_not("dug and put back");
+	has_not("NO WAY");
+}
+END_TEST
+
+/* A house stands between them. */
+START_TEST(a_bed_that_no_trench_gets_to_is_told_without_one)
+{
+	garden_rows(&garden, (const char *const[]){ "....bb", "....bb", NULL });
+	plot_set(&garden.plot, 'b', BED_BUILD, "level");
+	plot_set(&garden.plot, 'b', BED_WATER, "drip");
+	around_add(&garden.plot, "house \"Ours\" 20 ft\n  from 1,0 to 3,2\ntap 0,1\n");
+	print(1u << PART_WATERING);
+	has("From the tap, 0 in across and 1 ft down, no trench is counted. Within beds lie 1 ft "
+		"of header tube as laid.");
+	has("NO WAY TO B1: no tube to there is counted.");
+	has_not("stands at");
+}
+END_TEST
+
+START_TEST(the_note_on_sleeves_says_how_long_and_how_wide_one_is)
+{
+	level_bed("tap 0,1\n");
+	print(1u << PART_WATERING);
+	has("Outside it is shorter where a sleeve of the trench already comes up to the wall.");
+	has("Choose a sleeve twice as wide inside as its tubes together (common practice, no "
+		"published source).");
 }
 END_TEST
 
@@ -222,6 +258,9 @@ Suite *test_suite(void)
 	tcase_add_test(paper, the_paper_of_a_watered_garden_prints_as_it_did);
 	tcase_add_test(paper, a_supply_that_nobody_measured_is_said_to_be_assumed);
 	tcase_add_test(paper, without_a_tap_the_paper_says_what_is_not_counted);
+	tcase_add_test(paper, a_tap_at_the_bed_has_no_trench);
+	tcase_add_test(paper, a_bed_that_no_trench_gets_to_is_told_without_one);
+	tcase_add_test(paper, the_note_on_sleeves_says_how_long_and_how_wide_one_is);
 	tcase_add_test(paper, lines_and_zones_are_told_bed_by_bed);
 	tcase_add_test(paper, lines_past_the_twelfth_are_said_to_be_on_the_plan);
 	tcase_add_test(paper, beds_past_the_hundredth_kind_are_said_to_be_in_json);
