@@ -91,7 +91,8 @@ START_TEST(without_a_tap_the_paper_says_what_is_not_counted)
 	has_not("BEFORE THE BASE");
 	around_add(&garden.plot, "tap 0,1\n");
 	print(1u << PART_WATERING);
-	has("From the tap, 0 in across and 1 ft down, a trench of 6 ft goes to the beds: 6 in wide");
+	has("From the tap, 0 in across and 1 ft down, a trench of 6 ft goes to the beds: 6 in "
+		"wide");
 	has("BEFORE THE BASE IS LAID, under what is built and under walls: 4 ft of sleeve. "
 		"Sleeves Under Across Down Long Tubes "
 		"1 what is built 1 ft to 5 ft 1 ft 4 ft 1 ");
@@ -189,7 +190,7 @@ START_TEST(new_plants_have_the_timer_run_more_often_where_it_runs_seldom)
 		"two weeks, as many minutes each time.");
 	plot_set(&garden.plot, 0, ALLOW_WATER_RUNS, "1");
 	print(1u << PART_WATERING);
-	has("3 times a week, not once, for two weeks,");
+	has("3 times a week, not once, for two weeks, half the minutes each time.");
 	plot_set(&garden.plot, 0, ALLOW_WATER_RUNS, "3");
 	print(1u << PART_WATERING);
 	has("let the timer run 3 times a week, as ever.");
@@ -215,6 +216,24 @@ START_TEST(months_that_ask_for_the_same_are_told_so_told_or_not)
 	print(1u << PART_WATERING);
 	has_not("ask for the same");
 	has_not("not told");
+}
+END_TEST
+
+START_TEST(where_no_month_asks_for_water_new_plants_get_it_by_hand)
+{
+	level_bed("");
+	plot_set(&garden.plot, 0, ALLOW_WATER_WEEK, "0 in");
+	print(1u << PART_WATERING);
+	has("In a week --------- No month asks for water: the timer does not run. Say which ask "
+		"for some, a line each: water june 1 in. New plants: water in; then every second "
+		"or third day for two weeks where it does not rain, all by hand. Depth in a week");
+	has_not("by month and");
+	has_not("ask for less");
+	plot_set(&garden.plot, 0, ALLOW_WATER_JUNE, "1 in");
+	print(1u << PART_WATERING);
+	has("In a week, by month and bed");
+	has("then let the timer run 3 times a week");
+	has_not("does not run");
 }
 END_TEST
 
@@ -266,6 +285,7 @@ Suite *test_suite(void)
 	tcase_add_test(paper, beds_past_the_hundredth_kind_are_said_to_be_in_json);
 	tcase_add_test(paper, new_plants_have_the_timer_run_more_often_where_it_runs_seldom);
 	tcase_add_test(paper, months_that_ask_for_the_same_are_told_so_told_or_not);
+	tcase_add_test(paper, where_no_month_asks_for_water_new_plants_get_it_by_hand);
 	tcase_add_test(paper, a_plot_without_watering_says_how_a_bed_gets_lines);
 	tcase_add_test(paper, the_plan_shows_the_tap_and_the_header);
 	return suite;

@@ -193,6 +193,9 @@ void print_water(const struct report *report)
 
 /* ---- Weeks ----------------------------------------------------------------------------------- */
 
+#define DEPTH_SOURCE "Depth in a week, 1 to 1.5 in: Penn State Extension, 2013, as quoted, title " \
+	"not noted."
+
 /* Months that follow each other and ask for as much: one column. */
 struct season {
 	int first, last;
@@ -293,6 +296,14 @@ static void print_bed_weeks(const struct report *report, const struct season *se
 	hand_table_print(&table, report->out);
 }
 
+/* Where no month asks for water. */
+static void print_no_weeks(const struct report *report)
+{
+	print_section(report, "In a week");
+	print_lines(report, 0, 0, "%s Say which ask for some, a line each: water june 1 in. New "
+		"plants: %s. " DEPTH_SOURCE, water_even_words(report), water_new_words(report));
+}
+
 void print_water_weeks(const struct report *report)
 {
 	const struct watering *watering = &report->takeoff->watering;
@@ -301,13 +312,15 @@ void print_water_weeks(const struct report *report)
 
 	if (watering->count == 0)
 		return;
+	if (water_months(report) == 0) {
+		print_no_weeks(report);
+		return;
+	}
 	count = seasons_of(watering, seasons);
 	print_zone_weeks(report, seasons, count);
 	print_bed_weeks(report, seasons, count);
 	print_lines(report, 0, 0, "Rain counts: leave off as much as has fallen; feel the soil a "
-		"finger deep. New plants: water in by hand, then let the timer run %s. Depth in a "
-		"week, 1 to 1.5 in: Penn State Extension, 2013, as quoted, title not noted.",
-		water_new_words(report));
+		"finger deep. New plants: %s. " DEPTH_SOURCE, water_new_words(report));
 	if (*water_even_words(report))
 		print_lines(report, 0, 0, "%s Say which ask for less, or for none where it "
 			"freezes, a line each: water november 0 in.", water_even_words(report));
