@@ -158,10 +158,10 @@ START_TEST(plants_on_drip_lines_get_their_water_as_watering_tells)
 	print();
 	check_has("Yew, planted in April, on drip lines:\n  April: water in; then every second or "
 		"third day for two weeks where it does\n    not rain; from then on by the timer");
-	check_has("\nFern, on drip lines:\n  When planted: water in by hand, then let the timer run "
-		"3 times a week, not 2,\n    for two weeks, as many minutes each time, where it "
-		"does not rain, by hand as\n    often in a month without minutes; from then on by "
-		"the timer");
+	check_has("\nFern, on drip lines:\n  When planted: water in by hand, then let the timer "
+		"run 3 times a week, not 2,\n    for two weeks, as many minutes each time, where "
+		"it does not rain, by hand as\n    often in a month without minutes; from then on "
+		"by the timer");
 	plot_set(&garden.plot, 0, ALLOW_WATER_WEEK, "0 in");
 	text_clear(&paper);
 	print();

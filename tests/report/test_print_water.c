@@ -41,13 +41,14 @@ static void has(const char *words)
 		if (!is_blank || (flat.length && flat.bytes[flat.length - 1] != ' '))
 			text_add_bytes(&flat, is_blank ? " " : c, 1);
 	}
-	ck_assert_msg(strstr(flat.bytes, words), "%s is not in\n%s", words, page.bytes);
+	ck_assert_msg(strstr(flat.bytes, words), "%s is not in\n%.3000s", words,
+		page.bytes);
 	text_fini(&flat);
 }
 
 static void has_not(const char *words)
 {
-	ck_assert_msg(!strstr(page.bytes, words), "%s is in\n%s", words, page.bytes);
+	ck_assert_msg(!strstr(page.bytes, words), "%s is in\n%.3000s", words, page.bytes);
 }
 
 START_TEST(the_paper_of_a_watered_garden_prints_as_it_did)
@@ -148,15 +149,92 @@ START_TEST(lines_and_zones_are_told_bed_by_bed)
 }
 END_TEST
 
-/* 15 lines along 16 ft. */
-START_TEST(lines_past_the_twelfth_are_said_to_be_on_the_plan)
+static void watered_rectangle(int columns, int rows)
 {
-	garden_rectangle(&garden, 'b', 16, 15);
+	garden_rectangle(&garden, 'b', columns, rows);
+	plot_set(&garden.plot, 'b', BED_BUILD, "level");
+	plot_set(&garden.plot, 'b', BED_WATER, "drip");
+}
+
+/* 15 lines along 16 ft. */
+START_TEST(lines_that_lie_evenly_are_told_by_the_first_the_gap_and_the_last)
+{
+	watered_rectangle(16, 15);
+	print(1u << PART_WATERING);
+	has("B1: lines 1 to 15 at 6 in, then each 1 ft on to 14 ft 6 in down, from 0 in to 16 ft "
+		"across, 16 emitters each.");
+	has("o15");
+	garden_fini(&garden);
+	watered_rectangle(6, 3);
+	print(1u << PART_WATERING);
+	has("B1: lines 1 to 3 at 6 in, 1 ft 6 in and 2 ft 6 in down, from");
+}
+END_TEST
+
+/* 7 ft in 11 rows: gaps that are no whole nanometres. */
+START_TEST(gaps_that_were_rounded_are_even)
+{
+	watered_rectangle(9, 7);
+	plot_set(&garden.plot, 'b', BED_DRIP_ROW, "8 in");
+	print(1u << PART_WATERING);
+	has("B1: lines 1 to 11 at 3 13/16 in, then each 7 5/8 in on to 6 ft 8 3/16 in down, from");
+}
+END_TEST
+
+/* Arms between two lines each have one, which lie alike, but not evenly. */
+START_TEST(lines_that_lie_unevenly_are_told_apart)
+{
+	garden_rows(&garden, (const char *const[]){ "bbbbbbbbbbbbbb", "bbbbbbbbbb....",
+		"bbbbbbbbbb....", "bbbbbbbbbbbbbb", "bbbbbbbbbb....", "bbbbbbbbbb....",
+		"bbbbbbbbbb....", "bbbbbbbbbb....", "bbbbbbbbbbbbbb", NULL });
+	plot_set(&garden.plot, 'b', BED_BUILD, "level");
+	plot_set(&garden.plot, 'b', BED_WATER, "drip");
+	plot_set(&garden.plot, 'b', BED_DRIP_ROW, "3 ft");
+	print(1u << PART_WATERING);
+	has("; lines 4 to 5 at 6 in and 3 ft 6 in down, from 0 in to 14 ft across, 14 emitters "
+		"each, where no other line reaches; line 6 at 8 ft 6 in down,");
+}
+END_TEST
+
+/* Each row a cell shorter than the one before. */
+START_TEST(lines_past_the_twelfth_that_differ_are_said_to_be_in_json)
+{
+	enum { ROWS_OF = 14 };
+	char cells[ROWS_OF][ROWS_OF + 9];
+	const char *rows[ROWS_OF + 1] = { NULL };
+
+	for (int y = 0; y < ROWS_OF; y++) {
+		memset(cells[y], '.', sizeof cells[y]);
+		memset(cells[y], 'b', (size_t)(ROWS_OF + 8 - y));
+		cells[y][ROWS_OF + 8] = '\0';
+		rows[y] = cells[y];
+	}
+	garden_rows(&garden, rows);
 	plot_set(&garden.plot, 'b', BED_BUILD, "level");
 	plot_set(&garden.plot, 'b', BED_WATER, "drip");
 	print(1u << PART_WATERING);
-	has("and 3 more, each with its number on the bed's plan below.");
-	has("o15");
+	has("B1: line 1 at 6 in down, from 0 in to 22 ft across, 22 emitters; line 2 at");
+	has("line 12 at 11 ft 6 in down, from 0 in to 11 ft across, 11 emitters; and 2 more: JSON "
+		"has them (takeoff --json).");
+}
+END_TEST
+
+/* At two characters a cell there is one behind an emitter: 10 and 11 have no room. */
+START_TEST(only_numbers_that_are_drawn_are_claimed)
+{
+	watered_rectangle(6, 3);
+	print(1u << PART_WATERING);
+	has("= drip tube with its line's number; o emitter;");
+	garden_fini(&garden);
+	watered_rectangle(30, 11);
+	print(1u << PART_WATERING);
+	has("o9o");
+	has_not("o10");
+	has("= drip tube with its line's number where there is room; o emitter;");
+	garden_fini(&garden);
+	watered_rectangle(16, 30);
+	print(1u << PART_WATERING);
+	has(": drip tube; o emitter;");
 }
 END_TEST
 
@@ -281,7 +359,11 @@ Suite *test_suite(void)
 	tcase_add_test(paper, a_bed_that_no_trench_gets_to_is_told_without_one);
 	tcase_add_test(paper, the_note_on_sleeves_says_how_long_and_how_wide_one_is);
 	tcase_add_test(paper, lines_and_zones_are_told_bed_by_bed);
-	tcase_add_test(paper, lines_past_the_twelfth_are_said_to_be_on_the_plan);
+	tcase_add_test(paper, lines_that_lie_evenly_are_told_by_the_first_the_gap_and_the_last);
+	tcase_add_test(paper, gaps_that_were_rounded_are_even);
+	tcase_add_test(paper, lines_that_lie_unevenly_are_told_apart);
+	tcase_add_test(paper, lines_past_the_twelfth_that_differ_are_said_to_be_in_json);
+	tcase_add_test(paper, only_numbers_that_are_drawn_are_claimed);
 	tcase_add_test(paper, beds_past_the_hundredth_kind_are_said_to_be_in_json);
 	tcase_add_test(paper, new_plants_have_the_timer_run_more_often_where_it_runs_seldom);
 	tcase_add_test(paper, months_that_ask_for_the_same_are_told_so_told_or_not);

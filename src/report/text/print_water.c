@@ -2,8 +2,10 @@
 #include "report/words/water_words.h"
 #include "base/stop.h"
 
-/* More lines of a bed than these are not listed one by one. */
-enum { LINES_MOST = 12 };
+/* More of a bed's lines than these, those that lie evenly being one, are not listed. */
+enum { LISTED_MOST = 12 };
+/* Of more even lines than these not each is told where it lies. */
+enum { PLACES_MOST = 3 };
 
 static void print_supply(const struct report *report, const struct watering *watering)
 {
@@ -22,15 +24,37 @@ static void print_supply(const struct report *report, const struct watering *wat
 
 static bool is_same(const struct drip_line *a, const struct drip_line *b)
 {
-	return a->chord.from == b->chord.from && a->chord.to == b->chord.to;
+	return a->chord.from == b->chord.from && a->chord.to == b->chord.to &&
+		a->is_added == b->is_added;
 }
 
-/* "12 in and 2 ft": where lines lie that are as long and begin alike. */
+/* How many, the first of them and those after it, are as long, begin alike and lie evenly: to the
+ * nanometre that spreading them rounds. */
+static int even_count(const struct drip_line *lines, int count)
+{
+	int even = 1;
+
+	for (; even < count && is_same(&lines[0], &lines[even]); even++) {
+		nm more = lines[even].across - lines[even - 1].across -
+			(lines[1].across - lines[0].across);
+
+		if (more < -1 || more > 1)
+			break;
+	}
+	return even;
+}
+
+/* Where lines lie that are even: "12 in and 2 ft", "6 in, then each 1 ft on to 15 ft 6 in". */
 static const char *places_words(const struct report *report, const struct drip_line *lines,
 	int count)
 {
 	struct text words = TEXT_EMPTY;
 
+	if (count > PLACES_MOST)
+		return say(report, "%s, then each %s on to %s",
+			word_length(report, lines[0].across),
+			word_length(report, lines[1].across - lines[0].across),
+			word_length(report, lines[count - 1].across));
 	for (int i = 0; i < count; i++)
 		text_print(&words, "%s%s", i == 0 ? "" : i + 1 == count ? " and " : ", ",
 			word_length(report, lines[i].across));
@@ -63,18 +87,15 @@ static void print_layout(const struct report *report, const char *beds, const st
 	struct text words = TEXT_EMPTY;
 	int shown = 0;
 
-	for (int count; shown < drip->count && shown < LINES_MOST; shown += count) {
+	for (int i = 0; shown < drip->count && i < LISTED_MOST; i++) {
 		const struct drip_line *first = &drip->lines[shown];
+		int count = even_count(first, drip->count - shown);
 
-		for (count = 1; shown + count < drip->count && shown + count < LINES_MOST &&
-			is_same(first, first + count) &&
-			first->is_added == first[count].is_added;)
-			count++;
-		text_print(&words, "%s%s", shown ? "; " : "",
-			lines_words(report, drip, first, count));
+		text_print(&words, "%s%s", i ? "; " : "", lines_words(report, drip, first, count));
+		shown += count;
 	}
 	if (shown < drip->count)
-		text_print(&words, "; and %s more, each with its number on the bed's plan below",
+		text_print(&words, "; and %s more: JSON has them (takeoff --json)",
 			plain_count(report, drip->count - shown));
 	print_lines(report, 2, 4, "%s: %s.", beds, words.bytes);
 	text_fini(&words);
