@@ -243,8 +243,27 @@ START_TEST(watering_stands_with_its_supply_zones_and_months)
 	check(b, "Watering", "B1 b b", "Emitters", "24");
 	check(b, "Watering", "In a week, all beds", "June", "15.4 gal, 64 min");
 	check(b, "Watering", "In a week, all beds", "July", "30.2 gal, 126 min");
-	desk_line(b, "Watering", "In a week, all beds", "New plants: let the timer run 3 times a "
-		"week, not 2, for two weeks, as many minutes each time.");
+	desk_line(b, "Watering", "In a week, all beds", "New plants: water in by hand, then let "
+		"the timer run 3 times a week, not 2, for two weeks, as many minutes each time.");
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(watering_lists_no_months_where_none_asks_for_water)
+{
+	struct desk *b = desk_new(ROWS { "bbbb", "bbbb", NULL });
+
+	plot_set(editor_edit(&b->editor), 'b', BED_BUILD, "level");
+	plot_set(editor_edit(&b->editor), 'b', BED_WATER, "drip");
+	plot_set(editor_edit(&b->editor), 0, ALLOW_WATER_WEEK, "0 in");
+	editor_stroke(&b->editor);
+	desk_refresh(b);
+	desk_line(b, "Watering", "In a week, all beds", "No month asks for water: the timer does "
+		"not run.");
+	desk_line(b, "Watering", "In a week, all beds", "New plants: water in; then every second "
+		"or third day for two weeks where it does not rain, all by hand.");
+	for (size_t i = 0; i < desk_page(b, "Watering")->count; i++)
+		ck_assert_str_ne(desk_page(b, "Watering")->lines[i].label, "June");
 	desk_free(b);
 }
 END_TEST
@@ -634,6 +653,7 @@ Suite *test_suite(void)
 	tcase_add_test(pages, a_fence_stands_under_its_name_with_what_it_takes);
 	tcase_add_test(pages, levels_stand_with_cut_fill_and_falls);
 	tcase_add_test(pages, watering_stands_with_its_supply_zones_and_months);
+	tcase_add_test(pages, watering_lists_no_months_where_none_asks_for_water);
 	tcase_add_test(pages, planting_says_that_no_need_of_sun_is_checked_without_a_latitude);
 	tcase_add_test(pages, an_empty_plan_has_a_sentence_on_each_page);
 	tcase_add_test(pages, snags_of_a_code_are_counted_and_the_first_twenty_told);

@@ -145,18 +145,29 @@ START_TEST(plants_on_drip_lines_get_their_water_as_watering_tells)
 	print();
 	check_has("Yew, Reed, planted in April, not on drip lines:\n  April: water in; then every "
 		"second or third day for two weeks");
-	check_has("Yew, planted in April, on drip lines:\n  April: water in by hand; then let the "
+	check_has("Yew, planted in April, on drip lines:\n  April: water in by hand, then let the "
 		"timer run 3 times a week, not 2, for two\n    weeks, as many minutes each time, "
 		"where it does not rain; from then on by\n    the timer, each month as Watering "
 		"has it, and by hand in drought where it\n    has no minutes.\n"
 		"  May to June: weed.\n");
-	check_has("\nFern, on drip lines:\n  When planted: water in by hand; then let the timer");
+	check_has("\nFern, on drip lines:\n  When planted: water in by hand, then let the timer");
+	ck_assert_ptr_null(strstr(paper.bytes, "a month without minutes"));
 	check_has("\n  Summer and early autumn: weed; top up");
 	check_has("\n  Autumn and winter: no feed");
 	plot_set(&garden.plot, 0, ALLOW_WATER_APRIL, "0 in");
 	print();
 	check_has("Yew, planted in April, on drip lines:\n  April: water in; then every second or "
 		"third day for two weeks where it does\n    not rain; from then on by the timer");
+	check_has("\nFern, on drip lines:\n  When planted: water in by hand, then let the timer "
+		"run 3 times a week, not 2,\n    for two weeks, as many minutes each time, where "
+		"it does not rain, by hand as\n    often in a month without minutes; from then on "
+		"by the timer");
+	plot_set(&garden.plot, 0, ALLOW_WATER_WEEK, "0 in");
+	text_clear(&paper);
+	print();
+	check_has("\nFern:\n  When planted: water in; then every second or third day for two "
+		"weeks where it\n    does not rain.\n  Spring and early summer: water once a week");
+	ck_assert_ptr_null(strstr(paper.bytes, "timer"));
 }
 END_TEST
 

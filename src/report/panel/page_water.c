@@ -27,16 +27,16 @@ static void months(struct page_maker *maker, const struct watering *watering)
 {
 	const struct report *report = &maker->report;
 	const char *even = water_even_words(report);
+	int count = water_months(report) > 0 ? watering->month_count : 0;
 
 	page_heading_line(maker, "In a week, all beds");
 	if (*even)
 		page_note_line(maker, even);
-	for (int i = 0; i < watering->month_count; i++)
+	for (int i = 0; i < count; i++)
 		page_figure(maker, word_label(&month_words[i]), say(report, "%s, %s min",
 			plain_water(report, watering->months[i].water),
 			plain_count(report, watering->months[i].minutes)));
-	page_note_line(maker, say(report, "New plants: let the timer run %s.",
-		water_new_words(report)));
+	page_note_line(maker, say(report, "New plants: %s.", water_new_words(report)));
 }
 
 void page_water(struct page_maker *maker, const struct takeoff *takeoff)

@@ -16,6 +16,7 @@ struct dripping {
 	const struct watered *bed;
 	char tube;  /* its sign: lines go one way in a bed */
 	int hidden; /* emitters whose character another one has */
+	int numbered; /* lines whose number had room */
 };
 
 static char *character(const struct dripping *dripping, struct place at)
@@ -81,7 +82,7 @@ static void draw_line(struct dripping *dripping, const struct drip_line *line)
 }
 
 /* Behind its first emitter, where all of it has room. */
-static void draw_number(const struct dripping *dripping, int number)
+static void draw_number(struct dripping *dripping, int number)
 {
 	const struct drip_line *line = &dripping->bed->drip.lines[number - 1];
 	struct place at = emitter_place(dripping, line, 0);
@@ -98,6 +99,7 @@ static void draw_number(const struct dripping *dripping, int number)
 		if (!is_ground(dripping, (struct place){ at.x + i, at.y }))
 			return;
 	memcpy(character(dripping, at), words, (size_t)length);
+	dripping->numbered++;
 }
 
 /* ---- The header ------------------------------------------------------------------------------ */
@@ -125,6 +127,12 @@ static void draw_header(const struct dripping *dripping)
 
 /* ---- Printing -------------------------------------------------------------------------------- */
 
+static const char *number_words(const struct dripping *dripping)
+{
+	return dripping->numbered == 0 ? "" : dripping->numbered == dripping->bed->drip.count ?
+		" with its line's number" : " with its line's number where there is room";
+}
+
 static const char *header_words(const struct dripping *dripping)
 {
 	return !dripping->bed->is_reached ?
@@ -145,7 +153,7 @@ static void print_bed(const struct report *report, const struct watered *bed)
 		draw_number(&dripping, i);
 	bed_sheet_print(&dripping.sheet);
 	print_lines(report, 0, 0, "%c drip tube%s; o emitter; %s. %s%s", dripping.tube,
-		bed->drip.count > 1 ? " with its line's number" : "", header_words(&dripping),
+		number_words(&dripping), header_words(&dripping),
 		bed_sheet_scale_words(&dripping.sheet), dripping.hidden == 0 ? "" :
 		say(report, " %s where another one has the character.",
 			word_count(report, dripping.hidden, "emitter is", "emitters are")));

@@ -34,11 +34,12 @@ static void find_ways(struct first_year *year)
 {
 	const struct takeoff *takeoff = year->report->takeoff;
 	const struct planting *planting = &takeoff->planting;
+	bool is_running = water_months(year->report) > 0; /* the timer */
 
 	year->ways = memory_new((size_t)planting->plant_count, 1);
 	for (int i = 0; i < planting->count; i++) {
 		const struct planting_row *row = &planting->list[i];
-		bool by_timer = has_timer(&takeoff->watering, row->region);
+		bool by_timer = is_running && has_timer(&takeoff->watering, row->region);
 
 		if (row->count == 0)
 			continue;
@@ -78,14 +79,18 @@ static const char *when(const struct report *report, int month, const struct car
 static const char *timer_words(const struct report *report, int month, enum care care)
 {
 	const struct watering *watering = &report->takeoff->watering;
-	bool has_minutes = month == 0 || watering->months[month - 1].depth > 0;
+	const char *planted;
 
 	if (care != CARE_PLANTED)
 		return care_words[care].drip;
+	if (month > 0 && watering->months[month - 1].depth == 0)
+		planted = care_words[care].words;
+	else
+		planted = say(report, "%s, where it does not rain%s", water_new_words(report),
+			month > 0 || water_months(report) == MONTHS ? "" :
+			", by hand as often in a month without minutes");
 	return say(report, "%s; from then on by the timer, each month as Watering has it, and by "
-		"hand in drought where it has no minutes", has_minutes ?
-		say(report, "water in by hand; then let the timer run %s, where it does not rain",
-		water_new_words(report)) : care_words[care].words);
+		"hand in drought where it has no minutes", planted);
 }
 
 static void print_care(const struct report *report, const char *when, enum care care,

@@ -48,24 +48,46 @@ static void print_sleeves(const struct report *report, const struct watering *wa
 	if (count > 0)
 		print_explained(report, "A sleeve goes on %s past either side of what it runs "
 			"under, but not past where the trench turns or ends, and where two would "
-			"meet there is one. Under a wall it goes on so far past the wall's base, "
-			"outside less by what a sleeve of the trench that ends there has of it. "
-			"Tubes: in each, where most lie side by side; inside it is twice as wide "
-			"as they are together (common practice, no published source).",
+			"meet there is one. Under a wall it goes on so far past the wall's base. "
+			"Outside it is shorter where a sleeve of the trench already comes up to "
+			"the wall. Tubes: in each, where most lie side by side. Choose a sleeve "
+			"twice as wide inside as its tubes together (common practice, no published "
+			"source).",
 			word_inches(report, block_length(report->takeoff->allow,
 			ALLOW_SLEEVE_PAST)));
 }
 
+static bool is_any_reached(const struct watering *watering)
+{
+	for (int i = 0; i < watering->count; i++)
+		if (watering->list[i].is_reached)
+			return true;
+	return false;
+}
+
 static void print_trench(const struct report *report, const struct watering *watering)
 {
-	print_lines(report, 0, 2, "From the tap at %s a trench of %s goes to the beds, %s wide and "
-		"down to %s below the finished ground, %s dug and put back, round what is in the "
-		"way. Each zone has a tube of its own in it, from its valve at the tap: with what "
-		"lies within beds, %s of header tube as laid.",
-		plain_place(report, report->plot->details.around.tap),
-		word_length(report, watering->trench), word_inches(report, watering->trench_width),
-		word_inches(report, watering->trench_depth),
-		word_volume(report, watering->trench_dug), word_length(report, watering->header));
+	struct place tap = report->plot->details.around.tap;
+	const char *place = say(report, "%s across and %s down", plain_sides(report, tap.x),
+		plain_sides(report, tap.y));
+
+	if (watering->trench > 0)
+		print_lines(report, 0, 2, "From the tap, %s, a trench of %s goes to the beds: %s "
+			"wide and down to %s below the finished ground, %s dug and put back, round "
+			"what is in the way. Each zone has a tube of its own in it, from its valve "
+			"at the tap: with what lies within beds, %s of header tube as laid.",
+			place, word_length(report, watering->trench),
+			word_inches(report, watering->trench_width),
+			word_inches(report, watering->trench_depth),
+			word_volume(report, watering->trench_dug),
+			word_length(report, watering->header));
+	else if (is_any_reached(watering))
+		print_lines(report, 0, 2, "The tap, %s, stands at what it waters: no trench. Each "
+			"zone has a tube of its own, from its valve at the tap: %s of header tube "
+			"as laid.", place, word_length(report, watering->header));
+	else
+		print_lines(report, 0, 2, "From the tap, %s, no trench is counted. Within beds lie "
+			"%s of header tube as laid.", place, word_length(report, watering->header));
 	print_unreached(report, watering);
 	print_sleeves(report, watering);
 }

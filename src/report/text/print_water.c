@@ -2,8 +2,10 @@
 #include "report/words/water_words.h"
 #include "base/stop.h"
 
-/* More lines of a bed than these are not listed one by one. */
-enum { LINES_MOST = 12 };
+/* More of a bed's lines than these, those that lie evenly being one, are not listed. */
+enum { LISTED_MOST = 12 };
+/* Of more even lines than these not each is told where it lies. */
+enum { PLACES_MOST = 3 };
 
 static void print_supply(const struct report *report, const struct watering *watering)
 {
@@ -22,15 +24,37 @@ static void print_supply(const struct report *report, const struct watering *wat
 
 static bool is_same(const struct drip_line *a, const struct drip_line *b)
 {
-	return a->chord.from == b->chord.from && a->chord.to == b->chord.to;
+	return a->chord.from == b->chord.from && a->chord.to == b->chord.to &&
+		a->is_added == b->is_added;
 }
 
-/* "12 in and 2 ft": where lines lie that are as long and begin alike. */
+/* How many, the first of them and those after it, are as long, begin alike and lie evenly: to the
+ * nanometre that spreading them rounds. */
+static int even_count(const struct drip_line *lines, int count)
+{
+	int even = 1;
+
+	for (; even < count && is_same(&lines[0], &lines[even]); even++) {
+		nm more = lines[even].across - lines[even - 1].across -
+			(lines[1].across - lines[0].across);
+
+		if (more < -1 || more > 1)
+			break;
+	}
+	return even;
+}
+
+/* Where lines lie that are even: "12 in and 2 ft", "6 in, then each 1 ft on to 15 ft 6 in". */
 static const char *places_words(const struct report *report, const struct drip_line *lines,
 	int count)
 {
 	struct text words = TEXT_EMPTY;
 
+	if (count > PLACES_MOST)
+		return say(report, "%s, then each %s on to %s",
+			word_length(report, lines[0].across),
+			word_length(report, lines[1].across - lines[0].across),
+			word_length(report, lines[count - 1].across));
 	for (int i = 0; i < count; i++)
 		text_print(&words, "%s%s", i == 0 ? "" : i + 1 == count ? " and " : ", ",
 			word_length(report, lines[i].across));
@@ -63,18 +87,15 @@ static void print_layout(const struct report *report, const char *beds, const st
 	struct text words = TEXT_EMPTY;
 	int shown = 0;
 
-	for (int count; shown < drip->count && shown < LINES_MOST; shown += count) {
+	for (int i = 0; shown < drip->count && i < LISTED_MOST; i++) {
 		const struct drip_line *first = &drip->lines[shown];
+		int count = even_count(first, drip->count - shown);
 
-		for (count = 1; shown + count < drip->count && shown + count < LINES_MOST &&
-			is_same(first, first + count) &&
-			first->is_added == first[count].is_added;)
-			count++;
-		text_print(&words, "%s%s", shown ? "; " : "",
-			lines_words(report, drip, first, count));
+		text_print(&words, "%s%s", i ? "; " : "", lines_words(report, drip, first, count));
+		shown += count;
 	}
 	if (shown < drip->count)
-		text_print(&words, "; and %s more, each with its number on the bed's plan below",
+		text_print(&words, "; and %s more: JSON has them (takeoff --json)",
 			plain_count(report, drip->count - shown));
 	print_lines(report, 2, 4, "%s: %s.", beds, words.bytes);
 	text_fini(&words);
@@ -193,6 +214,9 @@ void print_water(const struct report *report)
 
 /* ---- Weeks ----------------------------------------------------------------------------------- */
 
+#define DEPTH_SOURCE "Depth in a week, 1 to 1.5 in: Penn State Extension, 2013, as quoted, title " \
+	"not noted."
+
 /* Months that follow each other and ask for as much: one column. */
 struct season {
 	int first, last;
@@ -293,6 +317,14 @@ static void print_bed_weeks(const struct report *report, const struct season *se
 	hand_table_print(&table, report->out);
 }
 
+/* Where no month asks for water. */
+static void print_no_weeks(const struct report *report)
+{
+	print_section(report, "In a week");
+	print_lines(report, 0, 0, "%s Say which ask for some, a line each: water june 1 in. New "
+		"plants: %s. " DEPTH_SOURCE, water_even_words(report), water_new_words(report));
+}
+
 void print_water_weeks(const struct report *report)
 {
 	const struct watering *watering = &report->takeoff->watering;
@@ -301,13 +333,15 @@ void print_water_weeks(const struct report *report)
 
 	if (watering->count == 0)
 		return;
+	if (water_months(report) == 0) {
+		print_no_weeks(report);
+		return;
+	}
 	count = seasons_of(watering, seasons);
 	print_zone_weeks(report, seasons, count);
 	print_bed_weeks(report, seasons, count);
 	print_lines(report, 0, 0, "Rain counts: leave off as much as has fallen; feel the soil a "
-		"finger deep. New plants: water in by hand, then let the timer run %s. Depth in a "
-		"week, 1 to 1.5 in: Penn State Extension, 2013, as quoted, title not noted.",
-		water_new_words(report));
+		"finger deep. New plants: %s. " DEPTH_SOURCE, water_new_words(report));
 	if (*water_even_words(report))
 		print_lines(report, 0, 0, "%s Say which ask for less, or for none where it "
 			"freezes, a line each: water november 0 in.", water_even_words(report));
