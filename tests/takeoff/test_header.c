@@ -106,6 +106,39 @@ START_TEST(a_bed_that_it_cannot_get_to_is_a_snag)
 }
 END_TEST
 
+/* On the plan's edge, at its corner, on a house's wall, and at the corner of a house in a bed: out
+ * of that bed to the other. */
+START_TEST(from_a_tap_at_an_edge_or_a_house_beside_a_bed_it_goes_through_it)
+{
+	static const struct { const char *lines; int sides; } taps[] = { { "tap 0,2\n", 6 },
+		{ "tap 0,4\n", 7 }, { "house \"H\"\n  from -4,0 to 0,4\ntap 0,2\n", 6 },
+		{ "house \"H\"\n  from 0,0 to 2,4\ntap 2,2\n", 4 },
+		{ "house \"H\"\n  from 0,0 to 2,2\ntap 2,2\n", 4 } };
+	const struct watering *watering = header_of((const char *const[]){ "bbbb......",
+		"bbbb..bbbb", "bbbb..bbbb", "bbbb......", NULL }, taps[_i].lines);
+
+	ck_assert_ptr_null(garden_snag(&garden, SNAG_WATER_CUT_OFF, 0));
+	ck_assert_int_eq(watering->trench, taps[_i].sides * NM_PER_FOOT);
+}
+END_TEST
+
+/* From between two beds there is no way out; beside one and open ground it goes along the bed. */
+START_TEST(a_tap_at_an_edge_is_within_a_bed_only_where_nothing_else_is)
+{
+	const struct watering *watering = header_of((const char *const[]){ "bbbb..bb", "eeee....",
+		NULL }, "tap 0,1\n");
+
+	ck_assert_int_eq(watering->count, 2);
+	ck_assert(watering->list[0].is_reached);
+	ck_assert(!watering->list[1].is_reached);
+	garden_fini(&garden);
+	watering = header_of((const char *const[]){ "........", "bbbb..bb", "bbbb..bb", NULL },
+		"tap 0,1\n");
+	ck_assert_int_eq(watering->trench, 6 * NM_PER_FOOT);
+	ck_assert(has_leg(watering, 0, 1, 6, 1));
+}
+END_TEST
+
 START_TEST(without_a_tap_there_is_none)
 {
 	const struct watering *watering = header_of((const char *const[]){ "..ppbb", NULL }, "");
@@ -270,6 +303,9 @@ Suite *test_suite(void)
 	tcase_add_test(cases, it_keeps_off_paths_and_walls_where_that_is_no_longer);
 	tcase_add_test(cases, under_a_path_it_lies_in_a_sleeve);
 	tcase_add_test(cases, a_bed_that_it_cannot_get_to_is_a_snag);
+	tcase_add_loop_test(cases, from_a_tap_at_an_edge_or_a_house_beside_a_bed_it_goes_through_it,
+		0, 5);
+	tcase_add_test(cases, a_tap_at_an_edge_is_within_a_bed_only_where_nothing_else_is);
 	tcase_add_test(cases, without_a_tap_there_is_none);
 	tcase_add_test(cases, it_comes_into_a_raised_bed_under_its_wall);
 	tcase_add_test(cases, of_ways_as_long_it_is_the_one_with_the_fewest_bends);

@@ -43,18 +43,22 @@ static enum plot_class class_at(const struct trial *t, int x, int y)
 	return plot_class_of(t->plot, ground_cell(&t->plot->ground, x, y));
 }
 
-/* The bed that all four cells about the tap are of; NO_REGION: none. */
+/* The bed that all cells of the plan about the tap are of; NO_REGION: none. No house stands. */
 static int bed_of_tap(const struct trial *t)
 {
 	struct place tap = t->plot->details.around.tap;
-	int first = region_at(t, tap.x, tap.y);
+	int bed = NO_REGION;
 
-	for (int i = 0; i < 4; i++)
-		if (!ground_holds(&t->plot->ground, tap.x - i % 2, tap.y - i / 2) ||
-			class_at(t, tap.x - i % 2, tap.y - i / 2) != CLASS_BED ||
-			region_at(t, tap.x - i % 2, tap.y - i / 2) != first)
-			return NO_REGION;
-	return first;
+	for (int y = tap.y - 1; y <= tap.y; y++)
+		for (int x = tap.x - 1; x <= tap.x; x++) {
+			if (!ground_holds(&t->plot->ground, x, y))
+				continue;
+			if (class_at(t, x, y) != CLASS_BED ||
+				(bed != NO_REGION && bed != region_at(t, x, y)))
+				return NO_REGION;
+			bed = region_at(t, x, y);
+		}
+	return bed;
 }
 
 static bool is_tap_bed(const struct trial *t, int x, int y)
@@ -350,7 +354,7 @@ static void plan_at_random(struct random *random)
 		fences_at_random(&garden.plot, random);
 	garden.plot.details.around.has_tap = true;
 	garden.plot.details.around.tap = (struct place){
-		random_below(random, garden.plot.ground.columns + 1),
+		random_below(random, 2) * random_below(random, garden.plot.ground.columns + 1),
 		random_below(random, garden.plot.ground.rows + 1) };
 }
 

@@ -395,7 +395,7 @@ START_TEST(sleeves_under_a_wall_that_are_alike_are_one_row)
 {
 	const struct watering *found = &garden.takeoff.watering;
 
-	garden_rows(&garden, (const char *const[]){ "bbbb", "bbbb", "bbbb", "bbbb", NULL });
+	garden_rows(&garden, (const char *const[]){ "bbbb.", "bbbb.", "bbbb.", "bbbb.", NULL });
 	plot_set(&garden.plot, 'b', BED_WATER, "drip");
 	around_add(&garden.plot, "tap 4,2\n");
 	allow(ALLOW_SUPPLY, "3 gal/h");
@@ -501,6 +501,34 @@ START_TEST(a_tap_within_a_raised_bed_has_no_wall_to_pass)
 	ck_assert_int_eq(garden.takeoff.watering.walls, 0);
 	ck_assert_int_eq(bed->within, 16 * NM_PER_INCH + bed->drip.lines[2].across -
 		bed->drip.lines[0].across);
+}
+END_TEST
+
+/* On the plan's edge or a house's wall, at the raised bed's own: it comes down inside that, on its
+ * lines' beginnings. Out to the other bed it goes 8 ft, under the base at either side of the first
+ * bed's walls, 8 in of block and 2 in within, 6 in outside, and under the other's wall. */
+START_TEST(a_tap_at_the_outline_of_a_raised_bed_by_an_edge_or_house_comes_down_inside)
+{
+	static const char *const taps[] = { "tap 0,2\n",
+		"house \"H\"\n  from -4,-2 to 0,9\ntap 0,2\n" };
+	const struct watering *found = &garden.takeoff.watering;
+	const struct watered *bed;
+
+	garden_rows(&garden, (const char *const[]){ "bbbb....bbbb", "bbbb....bbbb", "bbbb....bbbb",
+		"bbbb....bbbb", NULL });
+	plot_set(&garden.plot, 'b', BED_WATER, "drip");
+	around_add(&garden.plot, taps[_i]);
+	garden_count(&garden);
+	bed = found->list;
+	ck_assert_ptr_null(garden_snag(&garden, SNAG_WATER_CUT_OFF, 0));
+	ck_assert_int_eq(found->trench, 8 * NM_PER_FOOT);
+	ck_assert_int_eq(bed->within, bed->drip.lines[2].across - bed->drip.lines[0].across);
+	ck_assert_int_eq(found->walls, 1);
+	ck_assert_int_eq(found->header_sleeve_count, 4);
+	check_sleeve(0, NO_REGION, 1, 10 + 12, 1);
+	check_sleeve(1, NO_REGION, 1, 12 + 2 + 8 + 6 + 12, 1);
+	check_sleeve(2, NO_REGION, 1, 12 + 6, 1);
+	check_sleeve(3, 1, 1, 8 + 2 + 12, 1);
 }
 END_TEST
 
@@ -631,6 +659,8 @@ Suite *test_suite(void)
 	tcase_add_test(parts, each_tube_to_a_split_bed_goes_under_the_wall_and_up);
 	tcase_add_test(parts, from_a_tap_within_a_bed_the_header_begins_there);
 	tcase_add_test(parts, a_tap_within_a_raised_bed_has_no_wall_to_pass);
+	tcase_add_loop_test(parts,
+		a_tap_at_the_outline_of_a_raised_bed_by_an_edge_or_house_comes_down_inside, 0, 2);
 	tcase_add_test(parts, a_line_that_is_too_long_or_takes_too_much_is_a_snag);
 	tcase_add_test(parts, a_line_that_takes_more_than_a_zone_may_is_a_snag);
 	tcase_add_loop_test(parts, a_line_counts_from_where_it_is_fed, 0, 8);

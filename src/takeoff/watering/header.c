@@ -21,18 +21,24 @@ struct walk {
 
 /* ---- Ground ---------------------------------------------------------------------------------- */
 
-/* The bed that all four cells about a grid point are of. */
-static int bed_around(const struct survey *survey, struct place at)
+/* The bed that all cells about a grid point are of, but those outside the plan or in a house. */
+static int bed_around(const struct survey *survey, const struct house_map *houses, struct place at)
 {
-	int region = at.x > 0 && at.y > 0 && at.x < survey->columns && at.y < survey->rows ?
-		survey_region_at(survey, at.x, at.y) : NO_REGION;
+	int bed = NO_REGION;
 
-	if (region == NO_REGION || survey->regions[region].entry->class != CLASS_BED ||
-		survey_region_at(survey, at.x - 1, at.y - 1) != region ||
-		survey_region_at(survey, at.x, at.y - 1) != region ||
-		survey_region_at(survey, at.x - 1, at.y) != region)
-		return NO_REGION;
-	return region;
+	for (int i = 0; i < 4; i++) {
+		int x = at.x - i % 2, y = at.y - i / 2, region;
+
+		if (x < 0 || y < 0 || x >= survey->columns || y >= survey->rows ||
+			house_map_at(houses, x, y))
+			continue;
+		region = survey_region_at(survey, x, y);
+		if (region == NO_REGION || survey->regions[region].entry->class != CLASS_BED ||
+			(bed != NO_REGION && region != bed))
+			return NO_REGION;
+		bed = region;
+	}
+	return bed;
 }
 
 /* Grid lines beside a region, its outline the first, whose trench comes under the base of what
@@ -284,7 +290,7 @@ void header_ways_find(struct header_ways *out, struct arena *arena, const struct
 	struct walk walk = { .columns = survey->columns + 1, .rows = survey->rows + 1 };
 	size_t points = (size_t)walk.columns * (size_t)walk.rows;
 	size_t cells = (size_t)survey->columns * (size_t)survey->rows;
-	int inside = bed_around(survey, tap);
+	int inside = bed_around(survey, ground->houses, tap);
 
 	walk.costs = arena_new(arena, points, sizeof *walk.costs);
 	walk.level = arena_new(arena, points, 1);

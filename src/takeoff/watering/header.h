@@ -16,8 +16,11 @@
  * It ends at the bed's outline: of a raised bed on a side of it, clear of its corners by the
  * depth of a wall and what of its base is inside, and square to it, so that the sleeve under the
  * wall is straight and the tube comes up in soil; nearer to a corner only where it gets to no other
- * point. A tap within a bed is at that bed already; from there the ways go out through it. Where
- * it runs under a path or the base of a wall it lies in a sleeve (sleeves.h).
+ * point. A tap within a bed is at that bed already; from there the ways go out through it. Within
+ * is where all ground about the tap is of that bed, but for what is outside the plan or in a house:
+ * a tap on a house's wall or the plan's edge beside a bed is within it too, and comes down inside
+ * the wall of a raised one. Where it runs under a path or the base of a wall it lies in a sleeve
+ * (sleeves.h).
  *
  * Common practice, no published source. */
 #ifndef TAKEOFF_WATERING_HEADER_H
@@ -42,7 +45,7 @@ struct header_ways {
 	/* enum way_kind of the sides from each grid point to the right and down. */
 	const unsigned char *level, *upright;
 	int tap;     /* index of the tap's grid point */
-	int inside;  /* region of the bed that the tap stands in; NO_REGION: none */
+	int inside;  /* region of the bed that the tap is within; NO_REGION: none */
 };
 
 struct header_ground {
