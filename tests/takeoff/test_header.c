@@ -236,6 +236,18 @@ START_TEST(off_a_wall_is_off_its_base)
 }
 END_TEST
 
+/* Of two ways with one bend, that whose trench does not come to the wall's lower left corner. */
+START_TEST(it_keeps_off_a_corner_where_that_is_no_longer)
+{
+	const struct watering *watering = header_of((const char *const[]){ "........", "..aaaa..",
+		"..aaaa..", "..aaaa..", "..aaaa..", "........", "........", "..bbbb..", NULL },
+		"tap 1,5\n");
+
+	ck_assert_int_eq(watering->trench, 3 * NM_PER_FOOT);
+	ck_assert(has_leg(watering, 1, 5, 1, 7));
+}
+END_TEST
+
 /* The tap is level with the upper corner of the bed, 6 sides off it. */
 START_TEST(it_comes_square_to_a_side_clear_of_the_corners)
 {
@@ -315,6 +327,7 @@ Suite *test_suite(void)
 	tcase_add_test(walls, it_keeps_a_foot_off_a_wall_that_it_passes);
 	tcase_add_test(walls, along_a_wall_it_goes_where_there_is_no_other_way);
 	tcase_add_loop_test(walls, off_a_wall_is_off_its_base, 0, 4);
+	tcase_add_test(walls, it_keeps_off_a_corner_where_that_is_no_longer);
 	tcase_add_test(walls, it_comes_square_to_a_side_clear_of_the_corners);
 	tcase_add_test(walls, it_goes_round_holes_of_posts);
 	return suite;

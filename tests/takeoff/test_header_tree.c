@@ -99,17 +99,11 @@ static struct cell_side side_from(int x, int y, bool is_upright)
 		{ x - is_upright, y - !is_upright } };
 }
 
-/* Whether its trench is under a base square to it, or a hole meets it. */
-static bool is_dear(const struct trial *t, const struct cell_side *side)
+/* Whether its trench is under a base square to it. */
+static bool is_under(const struct trial *t, const struct cell_side *side)
 {
 	nm cell = t->survey->cell, half = t->trench / 2;
-	const struct near_thing box = { side->x * cell - half, side->y * cell - half,
-		(side->x + side->dx) * cell + half, (side->y + side->dy) * cell + half, 0 };
 
-	for (size_t i = 0; i < t->holes.count; i++)
-		if (near_disc(&box, t->holes.list[i].at.x, t->holes.list[i].at.y,
-			t->holes.list[i].across))
-			return true;
 	if (is_tap_bed(t, side->one.x, side->one.y) && is_tap_bed(t, side->other.x, side->other.y))
 		return false;
 	for (int far = 0; far < LINES_MOST; far++) {
@@ -124,11 +118,38 @@ static bool is_dear(const struct trial *t, const struct cell_side *side)
 	return false;
 }
 
+/* Or a hole meets it. */
+static bool is_dear(const struct trial *t, const struct cell_side *side)
+{
+	nm cell = t->survey->cell, half = t->trench / 2;
+	const struct near_thing box = { side->x * cell - half, side->y * cell - half,
+		(side->x + side->dx) * cell + half, (side->y + side->dy) * cell + half, 0 };
+
+	for (size_t i = 0; i < t->holes.count; i++)
+		if (near_disc(&box, t->holes.list[i].at.x, t->holes.list[i].at.y,
+			t->holes.list[i].across))
+			return true;
+	return is_under(t, side);
+}
+
 /* 0: no way goes there. */
 static int cost_of(const struct trial *t, const struct cell_side *side)
 {
 	return !is_open(t, side->one.x, side->one.y) && !is_open(t, side->other.x, side->other.y) ?
 		0 : is_dear(t, side) ? HEADER_DEAR : 1;
+}
+
+/* Whether a side straight before or behind it goes under a base. */
+static bool meets_corner(const struct trial *t, const struct cell_side *side)
+{
+	for (int way = -1; way <= 1; way += 2) {
+		struct cell_side next = side_from(side->x + way * side->dx,
+			side->y + way * side->dy, side->dy == 1);
+
+		if (cost_of(t, &next) > 0 && is_under(t, &next))
+			return true;
+	}
+	return false;
 }
 
 /* Of a side that a way goes along: but for bends. */
@@ -140,8 +161,9 @@ static int burden_of(const struct trial *t, const struct cell_side *side)
 	if (is_dear(t, side) || (one && !is_open(t, side->one.x, side->one.y)) ||
 		(other && !is_open(t, side->other.x, side->other.y)))
 		return 2;
-	return !one || !other ? 1 : class_at(t, side->one.x, side->one.y) == CLASS_PATH &&
-		class_at(t, side->other.x, side->other.y) == CLASS_PATH;
+	return !one || !other || meets_corner(t, side) || (class_at(t, side->one.x,
+		side->one.y) == CLASS_PATH && class_at(t, side->other.x, side->other.y) ==
+		CLASS_PATH);
 }
 
 /* ---- Ways ------------------------------------------------------------------------------------ */

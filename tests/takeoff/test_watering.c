@@ -391,7 +391,7 @@ static void check_sleeve(int at, int region, int64_t sleeves, int64_t inches, in
 }
 
 /* From a tap at the wall there is no trench, and so no sleeve of one that has some of theirs. */
-START_TEST(sleeves_under_a_wall_that_are_alike_are_one_row)
+START_TEST(sleeves_under_a_wall_are_one_row)
 {
 	const struct watering *found = &garden.takeoff.watering;
 
@@ -403,6 +403,25 @@ START_TEST(sleeves_under_a_wall_that_are_alike_are_one_row)
 	ck_assert_int_eq(found->header_sleeve_count, 1);
 	check_sleeve(0, 0, 3, 40, 1);
 	ck_assert_int_eq(found->sleeve_length, 3 * 40 * NM_PER_INCH);
+}
+END_TEST
+
+/* Nor has one some of theirs that leads on to another bed: 6 in of base and 12 in past. */
+START_TEST(a_sleeve_that_leads_away_from_a_wall_has_none_of_those_under_it)
+{
+	const struct watering *found = &garden.takeoff.watering;
+
+	garden_rows(&garden, (const char *const[]){ "bbbb....ee", "bbbb....ee", "bbbb....ee",
+		"bbbb....ee", NULL });
+	plot_set(&garden.plot, 'b', BED_WATER, "drip");
+	plot_set(&garden.plot, 'e', BED_WATER, "drip");
+	plot_set(&garden.plot, 'e', BED_BUILD, "level");
+	around_add(&garden.plot, "tap 4,2\n");
+	garden_count(&garden);
+	ck_assert_int_eq(found->header_sleeve_count, 2);
+	check_sleeve(0, NO_REGION, 1, 18, 1);
+	check_sleeve(1, 0, 1, 40, 1);
+	ck_assert_int_eq(found->sleeve_length, (18 + 40) * NM_PER_INCH);
 }
 END_TEST
 
@@ -456,14 +475,13 @@ START_TEST(each_tube_to_a_split_bed_goes_under_the_wall_and_up)
 	garden_count(&garden);
 	ck_assert_int_eq(found->zone_count, 3);
 	ck_assert_int_eq(found->walls, 3);
-	ck_assert_int_eq(found->sleeve_length, 3 * 40 * NM_PER_INCH);
-	/* all three in the trench's, the first of those under the wall as much shorter */
-	ck_assert_int_eq(found->header_sleeve_count, 3);
+	/* all three in the trench's, those under the wall as much shorter */
+	ck_assert_int_eq(found->header_sleeve_count, 2);
 	check_sleeve(0, NO_REGION, 1, 18, 3);
-	check_sleeve(1, 0, 1, 22, 1);
-	check_sleeve(2, 0, 2, 40, 1);
-	ck_assert_int_eq(found->header_sleeves[2].place.to.x, 2 * NM_PER_FOOT);
-	ck_assert_int_eq(found->header_sleeves[2].place.to.y, 4 * NM_PER_FOOT);
+	check_sleeve(1, 0, 3, 22, 1);
+	ck_assert_int_eq(found->sleeve_length, (18 + 3 * 22) * NM_PER_INCH);
+	ck_assert_int_eq(found->header_sleeves[1].place.to.x, 2 * NM_PER_FOOT);
+	ck_assert_int_eq(found->header_sleeves[1].place.to.y, 4 * NM_PER_FOOT);
 	ck_assert_int_eq(found->list[0].within - one, 2 * way + to_lines[1] + to_lines[2]);
 	/* from the tap to the wall three times, 3 ft each */
 	ck_assert_int_eq(found->header, 9 * NM_PER_FOOT + found->list[0].within);
@@ -654,7 +672,8 @@ Suite *test_suite(void)
 	tcase_add_test(parts, each_zone_has_a_tube_from_the_tap);
 	tcase_add_test(parts, the_trench_is_that_of_a_line_of_water_and_is_work);
 	tcase_add_loop_test(parts, a_sleeve_at_a_raised_bed_is_counted_once, 0, 2);
-	tcase_add_test(parts, sleeves_under_a_wall_that_are_alike_are_one_row);
+	tcase_add_test(parts, sleeves_under_a_wall_are_one_row);
+	tcase_add_test(parts, a_sleeve_that_leads_away_from_a_wall_has_none_of_those_under_it);
 	tcase_add_loop_test(parts, a_sleeve_holds_the_tubes_of_all_zones_that_go_through_it, 0, 3);
 	tcase_add_test(parts, each_tube_to_a_split_bed_goes_under_the_wall_and_up);
 	tcase_add_test(parts, from_a_tap_within_a_bed_the_header_begins_there);

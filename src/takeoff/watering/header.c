@@ -180,6 +180,26 @@ static void under_upright(struct walk *walk, bool is_right)
 		}
 }
 
+/* Open sides that go straight on to one whose trench comes under a base: about the point between
+ * them, at a corner of what stands there, theirs does too. */
+static void meet_corners(struct walk *walk)
+{
+	for (int y = 0; y < walk->rows && !stop_asked(); y++)
+		for (int x = 0; x < walk->columns; x++) {
+			int at = y * walk->columns + x, above = at - walk->columns;
+			int below = at + walk->columns;
+
+			if (walk->level[at] == WAY_OPEN &&
+				((x > 0 && walk->level[at - 1] == WAY_DEAR) ||
+				walk->level[at + 1] == WAY_DEAR))
+				walk->level[at] = WAY_CORNER;
+			if (walk->upright[at] == WAY_OPEN &&
+				((y > 0 && walk->upright[above] == WAY_DEAR) ||
+				walk->upright[below] == WAY_DEAR))
+				walk->upright[at] = WAY_CORNER;
+		}
+}
+
 /* Sides whose trench a post's hole goes through. */
 static void dig_hole(struct walk *walk, const struct post_hole_at *hole, nm cell, nm half)
 {
@@ -213,6 +233,7 @@ static void find_sides(struct walk *walk, const struct header_ground *ground, nm
 	under_upright(walk, true);
 	under_upright(walk, false);
 	free(until);
+	meet_corners(walk);
 	for (size_t i = 0; i < ground->holes->count && !stop_asked(); i++)
 		dig_hole(walk, &ground->holes->list[i], cell, ground->trench / 2);
 }
@@ -223,7 +244,9 @@ static int add_lead(struct header_lead *lead, int to, bool is_upright, unsigned 
 {
 	static const struct header_lead of_sides[] = {
 		[WAY_OPEN] = { .cost = 1 }, [WAY_PATH] = { .cost = 1, .burden = 1 },
-		[WAY_EDGE] = { .cost = 1, .burden = 1 }, [WAY_BESIDE] = { .cost = 1, .burden = 2 },
+		[WAY_EDGE] = { .cost = 1, .burden = 1 },
+		[WAY_CORNER] = { .cost = 1, .burden = 1 },
+		[WAY_BESIDE] = { .cost = 1, .burden = 2 },
 		[WAY_DEAR] = { .cost = HEADER_DEAR, .burden = 2 },
 	};
 

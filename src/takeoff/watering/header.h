@@ -9,9 +9,9 @@
  * wall only where that is much longer, or there is no other way.
  *
  * Bed after bed, it takes of ways that cost the same the one that leaves the trench of beds before
- * it last; of those the one that is the least burden from there: its bends, a side under a path or
- * along the plan's edge like a bend, one along a bed, a fixture or a house like two. The ways to
- * several beds are one as far as they go together.
+ * it last; of those the one that is the least burden from there: its bends, a side under a path,
+ * along the plan's edge or to a corner of a raised bed or fixture like a bend, one along a bed, a
+ * fixture or a house like two. The ways to several beds are one as far as they go together.
  *
  * It ends at the bed's outline: of a raised bed on a side of it, clear of its corners by the
  * depth of a wall and what of its base is inside, and square to it, so that the sleeve under the
@@ -35,7 +35,7 @@ enum { HEADER_DEAR = 4, HEADER_NO_WAY = -1 };
 _Static_assert((int)HEADER_DEAR < (int)RING_SIZE, "a ring holds all that wait");
 
 /* What lies at a side of a cell. */
-enum way_kind { WAY_SHUT, WAY_OPEN, WAY_PATH, WAY_EDGE, WAY_BESIDE, WAY_DEAR };
+enum way_kind { WAY_SHUT, WAY_OPEN, WAY_PATH, WAY_EDGE, WAY_CORNER, WAY_BESIDE, WAY_DEAR };
 
 struct header_ways {
 	int columns; /* grid points in a row: one more than cells */

@@ -75,19 +75,25 @@ static nm wall_sleeve(const struct basis *basis, int region)
 		ALLOW_SLEEVE_PAST);
 }
 
-/* The lengths of the trench's sleeves, by the grid points that they end at. The caller frees. */
-static nm *sleeves_at_points(const struct watering *out, const struct header_ways *ways, nm cell)
+/* By grid point, how long the trench's sleeve is that the way there ends in. from: as in
+ * header_tree. The caller frees. */
+static nm *sleeves_before(const struct watering *out, const struct header_ways *ways,
+	const int *from, nm cell)
 {
 	nm *lengths = memory_new((size_t)ways->columns * (size_t)ways->rows, sizeof *lengths);
 
 	for (int i = 0; i < out->sleeve_count; i++) {
 		const struct sleeve *sleeve = &out->sleeves[i];
 		const struct spot ends[] = { sleeve->from, sleeve->to };
+		int next = sleeve->from.x == sleeve->to.x ? ways->columns : 1;
 
-		for (int j = 0; j < 2; j++)
-			if (ends[j].x % cell == 0 && ends[j].y % cell == 0)
-				lengths[ends[j].y / cell * ways->columns + ends[j].x / cell] =
-					sleeve->length;
+		for (int j = 0; j < 2; j++) {
+			int at = (int)(ends[j].y / cell) * ways->columns + (int)(ends[j].x / cell);
+
+			if (ends[j].x % cell == 0 && ends[j].y % cell == 0 &&
+				from[at] - 1 == (j == 0 ? at + next : at - next))
+				lengths[at] = sleeve->length;
+		}
 	}
 	return lengths;
 }
@@ -124,31 +130,25 @@ static int64_t *tubes_of_beds(const struct watering *out)
 	return tubes;
 }
 
-/* Under the wall of a raised bed, one for each tube. What the first has outside of it may be that
- * of a sleeve of the trench that ends there already: `before` of it. */
+/* Under the wall of a raised bed, one for each tube. All of them come through the sleeve of the
+ * trench that the way there ends in, so what that has outside the wall each has already: `before`
+ * of it. */
 static void pass_wall(struct watering *out, struct sleeves *sleeves, const struct basis *basis,
 	struct header_sleeve sleeve, nm before)
 {
-	nm whole = wall_sleeve(basis, sleeve.region), outside = block_length(
-		bed_of(basis, sleeve.region), BED_REACH) + block_length(basis->allow,
-		ALLOW_SLEEVE_PAST);
-	int64_t tubes = sleeve.sleeves;
+	nm outside = block_length(bed_of(basis, sleeve.region), BED_REACH) +
+		block_length(basis->allow, ALLOW_SLEEVE_PAST);
 
-	out->walls += tubes;
-	out->sleeve_length += tubes * whole - nm_least(outside, before);
-	sleeve.place.length = whole - nm_least(outside, before);
-	sleeve.sleeves = before > 0 ? 1 : tubes;
+	sleeve.place.length = wall_sleeve(basis, sleeve.region) - nm_least(outside, before);
+	out->walls += sleeve.sleeves;
+	out->sleeve_length += sleeve.sleeves * sleeve.place.length;
 	add_sleeves(sleeves, basis->arena, sleeve);
-	sleeve.place.length = whole;
-	sleeve.sleeves = tubes - sleeve.sleeves;
-	if (sleeve.sleeves > 0)
-		add_sleeves(sleeves, basis->arena, sleeve);
 }
 
 static void pass_walls(struct watering *out, struct sleeves *sleeves, const struct basis *basis,
-	const struct header_ways *ways, const int *ends)
+	const struct header_ways *ways, const int *from, const int *ends)
 {
-	nm cell = basis->survey->cell, *before = sleeves_at_points(out, ways, cell);
+	nm cell = basis->survey->cell, *before = sleeves_before(out, ways, from, cell);
 	int64_t *tubes = tubes_of_beds(out);
 
 	for (int i = 0; i < out->count && !stop_asked(); i++) {
@@ -288,7 +288,7 @@ static void find_sleeves(struct watering *out, const struct basis *basis,
 	out->sleeves = sleeves_find(basis, ground->zones, ground->cover, &out->legs,
 		&out->sleeve_count);
 	list_trench(out, &sleeves, basis, tubes);
-	pass_walls(out, &sleeves, basis, ways, ends);
+	pass_walls(out, &sleeves, basis, ways, tubes->tree->from, ends);
 	out->header_sleeves = sleeves.list;
 	out->header_sleeve_count = (int)sleeves.count;
 }

@@ -16,8 +16,8 @@
  *	         (services/service_values.h): to the tube's top and `below` deeper, dug and put back
  *	sleeves  one under what the trench crosses, for all its tubes there; and one for each tube
  *	         under the wall of each raised bed it comes to: as long as the wall's base, and
- *	         past it on either side as allowed for, less what a sleeve of the trench that ends
- *	         there has of that
+ *	         past it on either side as allowed for, less what the sleeve of the trench in
+ *	         which they come there has of that
  *	parts    a tee for each line, each branch within a bed and each bed of a zone after its
  *	         first; an end cap for each line; one more of both where a line is met between its
  *	         ends; stakes at both ends of a line and every 3 ft (1 m); a valve for each
