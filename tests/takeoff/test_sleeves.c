@@ -1,6 +1,7 @@
-/* Sleeves under paths, fixtures and the bases of walls: cases reckoned by hand, and a law on random
+/* Sleeves under paths, fixtures and the bases of walls: cases reckoned by hand, and laws on random
  * plots. */
 #include "base/measure.h"
+#include "survey/near.h"
 #include "support/around.h"
 #include "support/digging.h"
 #include "support/garden.h"
@@ -185,34 +186,117 @@ static GEOSGeometry *built_shape(struct diggings *diggings)
 	return built;
 }
 
+static struct routes *add_line(void)
+{
+	return &services_add(&garden.plot.details.around.services, SERVICE_WATER, true,
+		memory_string("W"))->routes;
+}
+
+static void add_leg(struct routes *routes, struct leg leg)
+{
+	struct route *route = routes_add(routes);
+
+	route_add(route, leg.from);
+	route_add(route, leg.to);
+}
+
+/* A line of many legs: several on one line of the grid, some on the plan's edges. Returns them
+ * joined. */
+static struct legs line_at_random(struct random *random)
+{
+	int columns = garden.plot.ground.columns, rows = garden.plot.ground.rows;
+	struct routes *routes = add_line();
+	struct legs legs = LEGS_EMPTY;
+
+	for (int i = random_between(random, 1, columns + rows); i > 0; i--) {
+		bool is_upright = random_below(random, 2);
+		struct leg leg = { { random_between(random, 0, columns - !is_upright),
+			random_between(random, 0, rows - is_upright) }, { 0, 0 } };
+
+		leg.to = leg.from;
+		if (is_upright)
+			leg.to.y = random_between(random, leg.from.y + 1, rows);
+		else
+			leg.to.x = random_between(random, leg.from.x + 1, columns);
+		add_leg(routes, leg);
+	}
+	routes_legs(routes, &legs);
+	legs_join(&legs);
+	return legs;
+}
+
+static double sleeved_along(const struct service_line *line, struct leg leg)
+{
+	struct near_thing along = near_leg(leg, garden.takeoff.survey.cell, 0);
+	nm length = 0;
+
+	for (int i = 0; i < line->sleeve_count; i++) {
+		const struct sleeve *sleeve = &line->sleeves[i];
+
+		if (sleeve->from.x >= along.left && sleeve->to.x <= along.right &&
+			sleeve->from.y >= along.top && sleeve->to.y <= along.bottom)
+			length += sleeve->length;
+	}
+	return metres(length);
+}
+
+static void geos_agrees(const struct diggings *diggings, const GEOSGeometry *built, struct leg leg,
+	int seed)
+{
+	double above = strip_under(diggings->geos, built, leg, -1e-4);
+	double below = strip_under(diggings->geos, built, leg, 1e-4);
+	double whole = metres(leg_length(leg) * garden.takeoff.survey.cell);
+	double found = sleeved_along(garden.takeoff.services.list, leg);
+
+	ck_assert_msg(found <= fmin(above, below) + 1e-6, "seed %d: %g", seed, found);
+	ck_assert_msg(found >= above + below - whole - 1e-6, "seed %d: %g", seed, found);
+}
+
 START_TEST(sleeves_are_no_longer_than_what_geos_finds_built_on_either_side)
 {
 	struct random random = { (uint64_t)_i };
-	struct leg leg;
+	struct legs legs;
 
 	diggings_plot(&garden.plot, &random);
-	leg = (struct leg){ { 0, random_between(&random, 1, garden.plot.ground.rows) },
-		{ garden.plot.ground.columns, 0 } };
-	leg.to.y = leg.from.y;
 	plot_set(&garden.plot, 0, ALLOW_SLEEVE_PAST, "0 in");
-	route_add(routes_add(&services_add(&garden.plot.details.around.services, SERVICE_WATER,
-		true, memory_string("W"))->routes), leg.from);
-	route_add(garden.plot.details.around.services.items[0].routes.items, leg.to);
+	legs = line_at_random(&random);
 	garden_count(&garden);
 
 	GEOSContextHandle_t geos = geos_start();
 	struct diggings diggings = diggings_find(geos, &garden.takeoff);
 	GEOSGeometry *built = built_shape(&diggings);
-	double above = strip_under(diggings.geos, built, leg, -1e-4);
-	double below = strip_under(diggings.geos, built, leg, 1e-4);
-	double whole = metres(leg_length(leg) * garden.takeoff.survey.cell);
-	double found = metres(garden.takeoff.services.sleeves);
 
-	ck_assert_msg(found <= fmin(above, below) + 1e-6, "seed %d: %g", _i, found);
-	ck_assert_msg(found >= above + below - whole - 1e-6, "seed %d: %g", _i, found);
+	for (size_t i = 0; i < legs.count; i++)
+		geos_agrees(&diggings, built, legs.items[i], _i);
 	geos_free(diggings.geos, built);
 	diggings_free(&diggings);
 	geos_end(geos);
+	legs_fini(&legs);
+}
+END_TEST
+
+START_TEST(each_leg_of_a_line_has_the_sleeves_that_it_has_alone)
+{
+	struct random random = { (uint64_t)_i };
+	const struct service_line *line;
+	struct legs legs;
+	int at = 0;
+
+	diggings_plot(&garden.plot, &random);
+	legs = line_at_random(&random);
+	for (size_t i = 0; i < legs.count; i++)
+		add_leg(add_line(), legs.items[i]);
+	garden_count(&garden);
+	line = garden.takeoff.services.list;
+	for (size_t i = 1; i <= legs.count; i++)
+		for (int j = 0; j < line[i].sleeve_count; j++, at++) {
+			const struct sleeve *alone = &line[i].sleeves[j];
+
+			ck_assert_int_lt(at, line->sleeve_count);
+			ck_assert_mem_eq(&line->sleeves[at], alone, sizeof *alone);
+		}
+	ck_assert_int_eq(line->sleeve_count, at);
+	legs_fini(&legs);
 }
 END_TEST
 
@@ -233,5 +317,7 @@ Suite *test_suite(void)
 	tcase_add_checked_fixture(random, NULL, teardown);
 	tcase_add_loop_test(random,
 		sleeves_are_no_longer_than_what_geos_finds_built_on_either_side, 0, RANDOM_PLOTS);
+	tcase_add_loop_test(random, each_leg_of_a_line_has_the_sleeves_that_it_has_alone, 0,
+		RANDOM_PLOTS);
 	return suite;
 }

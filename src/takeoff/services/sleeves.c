@@ -73,48 +73,125 @@ static bool is_built(const struct survey *survey, const struct zone *zone)
 	return zone->part == DIG_PATH || zone->part == DIG_PAD || zone_base(survey, zone) > 0;
 }
 
-/* Adds what of a piece lies along the leg, to `before` where it is left of the leg or above it, to
- * `after` where it is on the other side, to both where it is on both. */
-static void add_piece(const struct cover_box *piece, const struct near_thing *leg,
-	struct ranges *before, struct ranges *after)
-{
-	bool is_upright = leg->left == leg->right;
-	nm line = is_upright ? leg->left : leg->top;
-	nm near = is_upright ? piece->left : piece->top, far = is_upright ? piece->right :
-		piece->bottom;
-	nm low = nm_most(is_upright ? leg->top : leg->left, is_upright ? piece->top : piece->left);
-	nm high = nm_least(is_upright ? leg->bottom : leg->right,
-		is_upright ? piece->bottom : piece->right);
+/* A leg, and what is built along it: left of it or above it, and on the other side. */
+struct laid_leg {
+	bool is_upright;
+	nm line, low, high; /* as in a stretch */
+	struct ranges before, after;
+};
 
-	if (near < line && line <= far)
-		ranges_add(before, low, high);
-	if (near <= line && line < far)
-		ranges_add(after, low, high);
+/* In the order of joined legs: those on one line end one after the other. */
+struct laid_legs {
+	struct laid_leg *list; /* owned */
+	size_t count;
+};
+
+static struct laid_legs laid_of(const struct legs *legs, nm cell)
+{
+	struct laid_legs laid = { memory_new(legs->count, sizeof *laid.list), legs->count };
+
+	for (size_t i = 0; i < legs->count; i++) {
+		struct stretch s = leg_stretch(legs->items[i]);
+
+		laid.list[i] = (struct laid_leg){ .is_upright = s.is_upright, .line = s.line * cell,
+			.low = s.low * cell, .high = s.high * cell };
+	}
+	return laid;
 }
 
-static struct ranges under_of(const struct basis *basis, const struct zones *zones,
-	const struct cover *ground, const struct near_thing *leg)
+static void laid_fini(struct laid_legs *laid)
 {
-	struct ranges before = { NULL, 0, 0 }, after = { NULL, 0, 0 }, under;
-
-	for (size_t i = 0; i < ground->count && !stop_asked(); i++)
-		if (is_built(basis->survey, &zones->list[ground->pieces[i].owner]))
-			add_piece(&ground->pieces[i], leg, &before, &after);
-	ranges_join(&before, 0);
-	ranges_join(&after, 0);
-	under = ranges_common(&before, &after);
-	free(before.list);
-	free(after.list);
-	return under;
+	for (size_t i = 0; i < laid->count; i++) {
+		free(laid->list[i].before.list);
+		free(laid->list[i].after.list);
+	}
+	free(laid->list);
 }
 
-static struct sleeve sleeve_of(const struct near_thing *leg, const struct range *range)
+/* The first on the line that ends past `low`; where there is none, the first after that line. */
+static size_t first_past(const struct laid_legs *laid, bool is_upright, nm line, nm low)
 {
-	bool is_upright = leg->left == leg->right;
+	size_t first = 0, end = laid->count;
+
+	while (first < end) {
+		size_t middle = first + (end - first) / 2;
+		const struct laid_leg *leg = &laid->list[middle];
+		int order = compare(leg->is_upright, is_upright);
+
+		order = order ? order : compare(leg->line, line);
+		if (order < 0 || (order == 0 && leg->high <= low))
+			first = middle + 1;
+		else
+			end = middle;
+	}
+	return first;
+}
+
+/* Adds a piece to the level or upright legs along it: to `before` where it is left of the leg or
+ * above it, to `after` where it is on the other side, to both where it is on both. */
+static void add_piece(struct laid_legs *laid, const struct cover_box *piece, bool is_upright)
+{
+	nm near = is_upright ? piece->left : piece->top;
+	nm far = is_upright ? piece->right : piece->bottom;
+	nm low = is_upright ? piece->top : piece->left;
+	nm high = is_upright ? piece->bottom : piece->right;
+	size_t i = first_past(laid, is_upright, near, low);
+
+	while (i < laid->count && laid->list[i].is_upright == is_upright &&
+		laid->list[i].line <= far) {
+		struct laid_leg *leg = &laid->list[i];
+		nm from = nm_most(leg->low, low), to = nm_least(leg->high, high);
+
+		if (from >= to) {
+			i = first_past(laid, is_upright, leg->line + (leg->low >= high), low);
+			continue;
+		}
+		if (near < leg->line)
+			ranges_add(&leg->before, from, to);
+		if (leg->line < far)
+			ranges_add(&leg->after, from, to);
+		i++;
+	}
+}
+
+static void add_ground(struct laid_legs *laid, const struct survey *survey,
+	const struct zones *zones, const struct cover *ground)
+{
+	for (size_t i = 0; i < ground->count && !stop_asked(); i++) {
+		const struct cover_box *piece = &ground->pieces[i];
+
+		if (!is_built(survey, &zones->list[piece->owner]))
+			continue;
+		add_piece(laid, piece, false);
+		add_piece(laid, piece, true);
+	}
+}
+
+/* Where sleeves lie along a leg. The caller frees the list. */
+static struct ranges sleeved_of(struct laid_leg *leg, nm past)
+{
+	struct ranges sleeved;
+
+	ranges_join(&leg->before, 0);
+	ranges_join(&leg->after, 0);
+	sleeved = ranges_common(&leg->before, &leg->after);
+	for (size_t i = 0; i < sleeved.count; i++) {
+		struct range *range = &sleeved.list[i];
+
+		range->low = nm_most(range->low - past, leg->low);
+		range->high = nm_least(range->high + past, leg->high);
+	}
+	ranges_join(&sleeved, 0);
+	return sleeved;
+}
+
+static struct sleeve sleeve_of(const struct laid_leg *leg, const struct range *range)
+{
+	bool is_upright = leg->is_upright;
 
 	return (struct sleeve){
-		{ is_upright ? leg->left : range->low, is_upright ? range->low : leg->top },
-		{ is_upright ? leg->left : range->high, is_upright ? range->high : leg->top },
+		{ is_upright ? leg->line : range->low, is_upright ? range->low : leg->line },
+		{ is_upright ? leg->line : range->high, is_upright ? range->high : leg->line },
 		range->high - range->low };
 }
 
@@ -122,28 +199,22 @@ const struct sleeve *sleeves_find(const struct basis *basis, const struct zones 
 	const struct cover *ground, const struct legs *legs, int *count)
 {
 	nm past = block_length(basis->allow, ALLOW_SLEEVE_PAST);
+	struct laid_legs laid = laid_of(legs, basis->survey->cell);
 	struct sleeve *list = NULL;
 	size_t found = 0, capacity = 0;
 
-	for (size_t i = 0; i < legs->count && !stop_asked(); i++) {
-		struct near_thing leg = near_leg(legs->items[i], basis->survey->cell, 0);
-		struct ranges under = under_of(basis, zones, ground, &leg);
-		bool is_upright = leg.left == leg.right;
+	add_ground(&laid, basis->survey, zones, ground);
+	for (size_t i = 0; i < laid.count && !stop_asked(); i++) {
+		struct laid_leg *leg = &laid.list[i];
+		struct ranges sleeved = sleeved_of(leg, past);
 
-		for (size_t j = 0; j < under.count; j++) {
-			struct range *range = &under.list[j];
-
-			range->low = nm_most(range->low - past, is_upright ? leg.top : leg.left);
-			range->high = nm_least(range->high + past,
-				is_upright ? leg.bottom : leg.right);
-		}
-		ranges_join(&under, 0);
-		for (size_t j = 0; j < under.count; j++) {
+		for (size_t j = 0; j < sleeved.count; j++) {
 			list = arena_grow(basis->arena, list, found, &capacity, sizeof *list);
-			list[found++] = sleeve_of(&leg, &under.list[j]);
+			list[found++] = sleeve_of(leg, &sleeved.list[j]);
 		}
-		free(under.list);
+		free(sleeved.list);
 	}
+	laid_fini(&laid);
 	*count = (int)found;
 	return list;
 }
