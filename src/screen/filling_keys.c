@@ -142,6 +142,21 @@ static void text_key(struct filling *filling, const struct keys *keys, int key)
 		edit_key(filling, key);
 }
 
+/* What is pasted, or typed ahead on a slow line, is as if it came letter by letter; blanks at its
+ * end are no word. */
+static void choice_key(struct filling *filling, const struct keys *keys, int key)
+{
+	const struct text *pasted = &keys->pasted;
+	size_t length = key == PRESS_PASTE ? pasted->length : 0;
+
+	if (key != PRESS_PASTE)
+		filling_choose(filling, key);
+	while (length > 0 && pasted->bytes[length - 1] == ' ')
+		length--;
+	for (size_t i = 0; i < length; i++)
+		filling_choose(filling, (unsigned char)pasted->bytes[i]);
+}
+
 void filling_key(struct filling *filling, const struct keys *keys, int key)
 {
 	if (key == PRESS_UP || key == PRESS_BACK_TAB)
@@ -153,7 +168,7 @@ void filling_key(struct filling *filling, const struct keys *keys, int key)
 	else if (key == PRESS_PAGE_DOWN)
 		leave_for(filling, filling_last(filling));
 	else if (filling_is_choice(filling))
-		filling_choose(filling, key);
+		choice_key(filling, keys, key);
 	else if (!filling_is_end(filling))
 		text_key(filling, keys, key);
 }

@@ -252,6 +252,9 @@ static const struct {
 	{ "Sun it needs", "part-shade", "part-shade" },
 	{ "Sun it needs", "part shade", "part-shade" },
 	{ "Sun it needs", "part", "part" }, { "Sun it needs", "sh", "shade" },
+	/* pasted */
+	{ "Sun it needs", "\033[200~part-shade \033[201~", "part-shade" },
+	{ "Planted from", "\033[200~june\033[201~", "june" },
 };
 
 static void open_rose(struct table *at)

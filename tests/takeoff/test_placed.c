@@ -62,7 +62,9 @@ END_TEST
 START_TEST(a_walk_meets_each_plant_in_its_ground_once)
 {
 	struct random random = { (uint64_t)_i };
-	const struct placed_size sizes[] = { { random_between(&random, 30, 900), 1 } };
+	/* squares of the smallest are more than there are plants */
+	const struct placed_size sizes[] = { { random_between(&random, 10, 900),
+		random_between(&random, 10, 900) } };
 	const struct placed_ground ground = { 1000, -50, 2000, 900 };
 	struct placed_walk walk;
 	const struct placed_plant *plant;
@@ -70,7 +72,8 @@ START_TEST(a_walk_meets_each_plant_in_its_ground_once)
 
 	placed_begin(&placed, sizes, 1);
 	for (int i = 0; i < 300; i++)
-		placed_add(&placed, &(struct placed_plant){ .at = spot_at_random(&random) });
+		placed_add(&placed, &(struct placed_plant){ .at = spot_at_random(&random),
+			.is_specimen = random_below(&random, 2) });
 	placed_walk_begin(&walk, &placed, 0, &ground);
 	while ((plant = placed_walk_next(&walk)))
 		if (plant->at.x >= ground.left && plant->at.x <= ground.right &&

@@ -11,17 +11,28 @@ void placed_begin(struct placed *placed, const struct placed_size *sizes, int ki
 {
 	*placed = (struct placed){ .kind_count = kinds,
 		.kinds = memory_new((size_t)kinds, sizeof *placed->kinds) };
-	for (int i = 0; i < kinds; i++)
-		placed->kinds[i].size = sizes[i];
+	for (int i = 0; i < kinds; i++) {
+		struct placed_kind *kind = &placed->kinds[i];
+
+		kind->size = sizes[i];
+		kind->tables[PLACED_DRIFTS].side = sizes[i].spacing;
+		kind->tables[PLACED_SPECIMENS].side = nm_most(sizes[i].spacing, sizes[i].spread);
+	}
 }
 
 void placed_end(struct placed *placed)
 {
 	for (int i = 0; i < placed->kind_count; i++)
-		free(placed->kinds[i].chains);
+		for (int table = 0; table < PLACED_TABLES; table++)
+			free(placed->kinds[i].tables[table].chains);
 	free(placed->kinds);
 	free(placed->list);
 	*placed = (struct placed){ .list = NULL };
+}
+
+static int table_of(const struct placed_plant *plant)
+{
+	return plant->is_specimen ? PLACED_SPECIMENS : PLACED_DRIFTS;
 }
 
 bool placed_add(struct placed *placed, const struct placed_plant *plant)
@@ -32,98 +43,132 @@ bool placed_add(struct placed *placed, const struct placed_plant *plant)
 	placed->list = memory_grow(placed->list, placed->count, &placed->capacity,
 		sizeof *placed->list);
 	placed->list[placed->count++] = *plant;
-	placed->kinds[plant->kind].count++;
-	placed->kinds[plant->kind].specimens += plant->is_specimen;
+	placed->kinds[plant->kind].tables[table_of(plant)].count++;
 	return true;
 }
 
 /* ---- Squares --------------------------------------------------------------------------------- */
 
-static size_t chain_of(const struct placed_kind *kind, int64_t x, int64_t y)
+static size_t chain_of(const struct placed_table *table, int64_t x, int64_t y)
 {
 	uint64_t mixed = (uint64_t)x * UINT64_C(0x9e3779b97f4a7c15) +
 		(uint64_t)y * UINT64_C(0xc2b2ae3d27d4eb4f);
 
-	return (size_t)((mixed ^ (mixed >> 32)) & (kind->chain_count - 1));
+	return (size_t)((mixed ^ (mixed >> 32)) & (table->chain_count - 1));
 }
 
-static void put_in_chain(struct placed *placed, struct placed_kind *kind, size_t i)
+static void put_in_chain(struct placed *placed, struct placed_table *table, size_t i)
 {
 	struct placed_plant *plant = &placed->list[i];
-	int *chain = &kind->chains[chain_of(kind, plant->at.x / kind->size.spacing,
-		plant->at.y / kind->size.spacing)];
+	int *chain = &table->chains[chain_of(table, plant->at.x / table->side,
+		plant->at.y / table->side)];
 
 	plant->next = *chain;
 	*chain = (int)i;
 }
 
 /* Has all plants of the kind in its table, anew where there are many more than chains. */
-static void catch_up(struct placed *placed, int of)
+static void catch_up(struct placed *placed, int kind, int of)
 {
-	struct placed_kind *kind = &placed->kinds[of];
-	size_t wanted = kind->chain_count ? kind->chain_count : CHAINS_FIRST;
+	struct placed_table *table = &placed->kinds[kind].tables[of];
+	size_t wanted = table->chain_count ? table->chain_count : CHAINS_FIRST;
 
-	while (wanted < kind->count)
+	while (wanted < table->count)
 		wanted *= 2;
-	if (wanted != kind->chain_count) {
-		free(kind->chains);
-		kind->chains = memory_new(wanted, sizeof *kind->chains);
-		kind->chain_count = wanted;
-		kind->seen = 0;
+	if (wanted != table->chain_count) {
+		free(table->chains);
+		table->chains = memory_new(wanted, sizeof *table->chains);
+		table->chain_count = wanted;
+		table->seen = 0;
 		for (size_t i = 0; i < wanted; i++)
-			kind->chains[i] = -1;
+			table->chains[i] = -1;
 	}
-	for (; kind->seen < placed->count && !stop_asked(); kind->seen++)
-		if (placed->list[kind->seen].kind == of)
-			put_in_chain(placed, kind, kind->seen);
+	for (; table->seen < placed->count && !stop_asked(); table->seen++) {
+		const struct placed_plant *plant = &placed->list[table->seen];
+
+		if (plant->kind == kind && table_of(plant) == of)
+			put_in_chain(placed, table, table->seen);
+	}
 }
 
-static const int *chain_at(const struct placed_walk *walk)
+static const struct placed_table *table_at(const struct placed_walk *walk)
 {
-	const struct placed_kind *kind = &walk->placed->kinds[walk->kind];
+	return &walk->placed->kinds[walk->kind].tables[walk->table];
+}
 
-	return &kind->chains[chain_of(kind, walk->x, walk->y)];
+static int chain_at(const struct placed_walk *walk)
+{
+	const struct placed_table *table = table_at(walk);
+
+	return table->chains[walk->is_of_all ? (size_t)walk->x :
+		chain_of(table, walk->x, walk->y)];
+}
+
+static void enter(struct placed_walk *walk, int table)
+{
+	const struct placed_ground *ground = &walk->ground;
+	nm side = walk->placed->kinds[walk->kind].tables[table].side;
+
+	walk->table = table;
+	catch_up(walk->placed, walk->kind, table);
+	walk->left = nm_most(ground->left, 0) / side;
+	walk->top = nm_most(ground->top, 0) / side;
+	walk->right = nm_most(ground->right, 0) / side;
+	walk->bottom = nm_most(ground->bottom, 0) / side;
+	walk->is_of_all = (nm2)(walk->right - walk->left + 1) * (walk->bottom - walk->top + 1) >
+		(nm2)table_at(walk)->chain_count;
+	if (walk->is_of_all) {
+		walk->left = walk->top = walk->bottom = 0;
+		walk->right = (int64_t)table_at(walk)->chain_count - 1;
+	}
+	walk->x = walk->left;
+	walk->y = walk->top;
+	walk->next = chain_at(walk);
+}
+
+/* Goes over these tables of the kind. */
+static void walk_tables(struct placed_walk *walk, struct placed *placed, int kind, int first,
+	int last, const struct placed_ground *ground)
+{
+	*walk = (struct placed_walk){ .placed = placed, .ground = *ground, .kind = kind,
+		.last = last };
+	enter(walk, first);
 }
 
 void placed_walk_begin(struct placed_walk *walk, struct placed *placed, int kind,
 	const struct placed_ground *ground)
 {
-	nm side = placed->kinds[kind].size.spacing;
-
-	*walk = (struct placed_walk){ .placed = placed, .kind = kind,
-		.left = nm_most(ground->left, 0) / side, .top = nm_most(ground->top, 0) / side,
-		.right = nm_most(ground->right, 0) / side,
-		.bottom = nm_most(ground->bottom, 0) / side };
-	catch_up(placed, kind);
-	walk->x = walk->left;
-	walk->y = walk->top;
-	walk->next = *chain_at(walk);
+	walk_tables(walk, placed, kind, PLACED_DRIFTS, PLACED_SPECIMENS, ground);
 }
 
 static bool is_in_square(const struct placed_walk *walk, const struct placed_plant *plant)
 {
-	nm side = walk->placed->kinds[walk->kind].size.spacing;
+	nm side = table_at(walk)->side;
 
 	return plant->at.x / side == walk->x && plant->at.y / side == walk->y;
 }
 
 const struct placed_plant *placed_walk_next(struct placed_walk *walk)
 {
-	while (walk->y <= walk->bottom) {
+	for (;;) {
 		while (walk->next >= 0) {
 			const struct placed_plant *plant = &walk->placed->list[walk->next];
 
 			walk->next = plant->next;
-			if (is_in_square(walk, plant))
+			if (walk->is_of_all || is_in_square(walk, plant))
 				return plant;
 		}
 		if (++walk->x > walk->right) {
 			walk->x = walk->left;
 			walk->y++;
 		}
-		walk->next = *chain_at(walk);
+		if (walk->y <= walk->bottom)
+			walk->next = chain_at(walk);
+		else if (walk->table < walk->last)
+			enter(walk, walk->table + 1);
+		else
+			return NULL;
 	}
-	return NULL;
 }
 
 /* ---- What is near ---------------------------------------------------------------------------- */
@@ -135,28 +180,35 @@ bool spots_are_nearer(struct spot a, struct spot b, nm twice)
 	return 4 * (x * x + y * y) < (nm2)twice * twice;
 }
 
-static bool is_near_kind(struct placed *placed, struct spot at, int kind, int other)
+/* Whether one in that table of a kind is nearer than half of `twice`. */
+static bool is_near_some(struct placed *placed, struct spot at, int kind, int table, nm twice)
 {
-	const struct placed_size *one = &placed->kinds[kind].size;
-	const struct placed_size *two = &placed->kinds[other].size;
-	nm twice = one->spacing + two->spacing;
-	nm to_specimens = nm_most(twice, one->spread + two->spread);
-	nm reach = (placed->kinds[other].specimens > 0 ? to_specimens : twice) / 2 + 1;
+	const nm reach = twice / 2 + 1;
 	const struct placed_plant *plant;
 	struct placed_walk walk;
 
-	placed_walk_begin(&walk, placed, other, &(struct placed_ground){ at.x - reach,
+	if (placed->kinds[kind].tables[table].count == 0)
+		return false;
+	walk_tables(&walk, placed, kind, table, table, &(struct placed_ground){ at.x - reach,
 		at.y - reach, at.x + reach, at.y + reach });
 	while ((plant = placed_walk_next(&walk)))
-		if (spots_are_nearer(plant->at, at, plant->is_specimen ? to_specimens : twice))
+		if (spots_are_nearer(plant->at, at, twice))
 			return true;
 	return false;
 }
 
 bool placed_is_near(struct placed *placed, struct spot at, int kind)
 {
-	for (int i = 0; i < placed->kind_count; i++)
-		if (placed->kinds[i].count > 0 && is_near_kind(placed, at, kind, i))
+	const struct placed_size *one = &placed->kinds[kind].size;
+
+	for (int i = 0; i < placed->kind_count; i++) {
+		const struct placed_size *two = &placed->kinds[i].size;
+		nm twice = one->spacing + two->spacing;
+
+		if (is_near_some(placed, at, i, PLACED_DRIFTS, twice) ||
+			is_near_some(placed, at, i, PLACED_SPECIMENS,
+			nm_most(twice, one->spread + two->spread)))
 			return true;
+	}
 	return false;
 }

@@ -24,13 +24,21 @@ struct placed_size {
 	nm spacing, spread;
 };
 
-/* The plants of one kind by squares of the ground, in a table of chains; made when it is asked. */
+/* Plants by squares of the ground, in a table of chains; made when it is asked. */
+struct placed_table {
+	nm side;            /* of a square */
+	size_t count;
+	int *chains;        /* NULL: none is in it yet */
+	size_t chain_count; /* a power of 2 */
+	size_t seen;        /* of all plants the first so many have been looked at */
+};
+
+/* Specimens are few and ask for room as they will be; so they have a table of their own. */
+enum { PLACED_DRIFTS, PLACED_SPECIMENS, PLACED_TABLES };
+
 struct placed_kind {
 	struct placed_size size;
-	size_t count, specimens;
-	int *chains;      /* NULL: none is in it yet */
-	size_t chain_count; /* a power of 2 */
-	size_t seen;      /* of all plants the first so many have been looked at */
+	struct placed_table tables[PLACED_TABLES];
 };
 
 struct placed {
@@ -50,17 +58,21 @@ bool placed_add(struct placed *placed, const struct placed_plant *plant);
  * spacings; to a specimen also than half of both spreads. */
 bool placed_is_near(struct placed *placed, struct spot at, int kind);
 
-/* Goes over the plants of a kind in a rectangle of ground and some around it. */
-struct placed_walk {
-	const struct placed *placed;
-	int kind;
-	int64_t left, top, right, bottom; /* squares */
-	int64_t x, y;
-	int next;
-};
 /* left <= right, top <= bottom; may lie beyond the ground. */
 struct placed_ground {
 	nm left, top, right, bottom;
+};
+/* Goes over the plants of a kind in a rectangle of ground and some elsewhere: square by square, or
+ * over all of them where they are fewer than the squares. */
+struct placed_walk {
+	struct placed *placed;
+	struct placed_ground ground;
+	int kind;
+	int table, last; /* of its tables */
+	bool is_of_all;
+	int64_t left, top, right, bottom; /* squares; over all: chains, in one row */
+	int64_t x, y;
+	int next;
 };
 void placed_walk_begin(struct placed_walk *walk, struct placed *placed, int kind,
 	const struct placed_ground *ground);
