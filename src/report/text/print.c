@@ -86,11 +86,9 @@ void print_section(const struct report *report, const char *words)
 
 void print_named_section(const struct report *report, const char *words)
 {
-	if (report->is_whole) {
-		print_blank(report);
+	print_section(report, words);
+	if (report->is_whole)
 		print_lines(report, 0, 0, "%s", words);
-	} else
-		page_heading(report->out, words);
 }
 
 void print_lines(const struct report *report, size_t first, size_t rest, const char *format, ...)

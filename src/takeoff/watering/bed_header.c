@@ -15,7 +15,7 @@ struct finding {
 	struct arena *arena;
 	struct header_branch *branches;
 	size_t count, capacity;
-	int *first;          /* by slab: the number of its first piece; ends with that of all */
+	int *first;          /* by slab: the number of its first piece */
 	int *met;            /* by piece: the branch that crosses it; -1: none so far */
 	struct piece *queue; /* those that are met, in the order that they were */
 	int queued;
@@ -55,27 +55,11 @@ static bool overlap(const struct chord *a, const struct chord *b, struct chord *
 	return out->from < out->to;
 }
 
-/* The last chord that begins no later than that, or the first. */
-static int chord_before(const struct slab *slab, nm along)
-{
-	int low = 0, high = slab->count - 1;
-
-	while (low < high) {
-		int middle = low + (high - low + 1) / 2;
-
-		if (slab->chords[middle].from <= along)
-			low = middle;
-		else
-			high = middle - 1;
-	}
-	return low;
-}
-
 /* The chord whose part within `wide` is nearest to what is aimed at; -1: none has one. It is the
  * one there or one beside it. */
 static int chord_towards(const struct slab *slab, const struct chord *wide, nm aim)
 {
-	int there = chord_before(slab, chord_nearest(wide, aim)), best = -1;
+	int there = slab_chord_before(slab, chord_nearest(wide, aim)), best = -1;
 	nm nearest = INT64_MAX;
 
 	for (int i = there > 0 ? there - 1 : 0; i < slab->count && i <= there + 1; i++) {
@@ -150,7 +134,8 @@ static void lead_along(struct finding *finding, struct piece piece, int step, in
 	int from = *met_at(finding, piece);
 	struct chord wide;
 
-	next.chord = chord_before(&finding->ground->list[next.slab], finding->branches[from].at);
+	next.chord = slab_chord_before(&finding->ground->list[next.slab],
+		finding->branches[from].at);
 	for (; next.chord >= 0 && next.chord < finding->ground->list[next.slab].count;
 		next.chord += towards) {
 		struct header_branch *branch;
@@ -230,22 +215,12 @@ static void come_in(struct finding *finding, struct bed_point comes_in, int step
 static int branch_of(const struct finding *finding, const struct drip_line *line)
 {
 	const struct slabs *ground = finding->ground;
-	int low = 0, high = ground->count - 1;
-	struct piece piece;
+	struct piece piece = { slab_at(ground, line->across), -1 };
 
-	while (low < high) {
-		int middle = low + (high - low) / 2;
-
-		if (ground->list[middle].to < line->across)
-			low = middle + 1;
-		else
-			high = middle;
-	}
-	piece = (struct piece){ low, chord_towards(&ground->list[low], &line->chord,
-		line->chord.from) };
+	piece.chord = chord_towards(&ground->list[piece.slab], &line->chord, line->chord.from);
 	if (piece.chord < 0)
-		piece = (struct piece){ low + 1, chord_towards(&ground->list[low + 1],
-			&line->chord, line->chord.from) };
+		piece.chord = chord_towards(&ground->list[++piece.slab], &line->chord,
+			line->chord.from);
 	return *met_at(finding, piece);
 }
 

@@ -215,11 +215,10 @@ static const struct chord *joined(const struct slab *a, const struct slab *b, st
 	return chords;
 }
 
-const struct chord *slabs_at(const struct slabs *slabs, struct arena *arena, nm at, int *count)
+int slab_at(const struct slabs *slabs, nm at)
 {
 	int low = 0, high = slabs->count - 1;
 
-	/* The first slab that does not end before it. */
 	while (low < high) {
 		int middle = low + (high - low) / 2;
 
@@ -228,25 +227,38 @@ const struct chord *slabs_at(const struct slabs *slabs, struct arena *arena, nm 
 		else
 			high = middle;
 	}
-	if (low + 1 < slabs->count && slabs->list[low].to == at)
-		return joined(&slabs->list[low], &slabs->list[low + 1], arena, count);
-	*count = slabs->list[low].count;
-	return slabs->list[low].chords;
+	return low;
 }
 
-const struct chord *slab_holding(const struct slab *slab, const struct chord *chord)
+const struct chord *slabs_at(const struct slabs *slabs, struct arena *arena, nm at, int *count)
+{
+	int number = slab_at(slabs, at);
+	const struct slab *slab = &slabs->list[number];
+
+	if (number + 1 < slabs->count && slab->to == at)
+		return joined(slab, slab + 1, arena, count);
+	*count = slab->count;
+	return slab->chords;
+}
+
+int slab_chord_before(const struct slab *slab, nm along)
 {
 	int low = 0, high = slab->count - 1;
 
-	/* The last chord that begins no later. */
 	while (low < high) {
 		int middle = low + (high - low + 1) / 2;
 
-		if (slab->chords[middle].from <= chord->from)
+		if (slab->chords[middle].from <= along)
 			low = middle;
 		else
 			high = middle - 1;
 	}
-	return slab->chords[low].from <= chord->from && chord->to <= slab->chords[low].to ?
-		&slab->chords[low] : NULL;
+	return low;
+}
+
+const struct chord *slab_holding(const struct slab *slab, const struct chord *chord)
+{
+	const struct chord *before = &slab->chords[slab_chord_before(slab, chord->from)];
+
+	return before->from <= chord->from && chord->to <= before->to ? before : NULL;
 }

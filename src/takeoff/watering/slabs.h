@@ -41,6 +41,10 @@ void slabs_find(struct slabs *out, struct arena *arena, const struct basis *basi
 /* The chords along a line across at `at`; on the line between two slabs those of both, joined. In
  * the arena; *count of them. */
 const struct chord *slabs_at(const struct slabs *slabs, struct arena *arena, nm at, int *count);
+/* The number of the first slab that does not end before `at`; the last one where all do. */
+int slab_at(const struct slabs *slabs, nm at);
+/* The number of a slab's last chord that begins no later than that; 0 where none does. */
+int slab_chord_before(const struct slab *slab, nm along);
 /* The chord of a slab that holds all of this one; NULL: none does. */
 const struct chord *slab_holding(const struct slab *slab, const struct chord *chord);
 
