@@ -20,13 +20,6 @@ static struct at at_of(const struct sheet *sheet, const struct watered *bed, nm 
 		region->first_cell.y * survey->cell + (is_upright ? along : across) });
 }
 
-/* A stretch of the header, if it has any length. */
-static void draw_stretch(struct sheet *sheet, struct at from, struct at to)
-{
-	if (from.x != to.x || from.y != to.y)
-		sheet_line(sheet, from, to);
-}
-
 static void draw_line(const struct sheet *sheet, const struct watered *bed,
 	const struct drip_line *line)
 {
@@ -44,22 +37,19 @@ static void draw_emitters(const struct sheet *sheet, const struct watered *bed,
 			line->emitters, i), line->across));
 }
 
-static void draw_bed_header(struct sheet *sheet, const struct watered *bed)
+struct marking {
+	struct sheet *sheet;
+	const struct watered *bed;
+};
+
+/* A stretch of the header, if it has any length. */
+static void draw_stretch(void *marking, struct bed_point from, struct bed_point to)
 {
-	const struct bed_header *header = &bed->header;
-	const struct bed_point *in = &header->comes_in, *on = &header->branches[0].leaves;
-	struct at turn = at_of(sheet, bed, on->along, in->across);
+	const struct marking *m = marking;
 
-	draw_stretch(sheet, at_of(sheet, bed, in->along, in->across), turn);
-	draw_stretch(sheet, turn, at_of(sheet, bed, on->along, on->across));
-	for (int i = 0; i < header->count && !stop_asked(); i++) {
-		const struct header_branch *branch = &header->branches[i];
-
-		draw_stretch(sheet, at_of(sheet, bed, branch->leaves.along, branch->leaves.across),
-			at_of(sheet, bed, branch->at, branch->leaves.across));
-		draw_stretch(sheet, at_of(sheet, bed, branch->at, branch->across.from),
-			at_of(sheet, bed, branch->at, branch->across.to));
-	}
+	if (from.along != to.along || from.across != to.across)
+		sheet_line(m->sheet, at_of(m->sheet, m->bed, from.along, from.across),
+			at_of(m->sheet, m->bed, to.along, to.across));
 }
 
 /* All lines of all beds, by one of these. */
@@ -82,8 +72,9 @@ static void draw_header(struct sheet *sheet, const struct watering *watering)
 		sheet_line(sheet, sheet_point(sheet, watering->legs.items[i].from),
 			sheet_point(sheet, watering->legs.items[i].to));
 	for (int i = 0; i < watering->count && !stop_asked(); i++)
-		if (watering->list[i].is_reached && watering->list[i].header.count > 0)
-			draw_bed_header(sheet, &watering->list[i]);
+		if (watering->list[i].is_reached)
+			bed_header_stretches(&watering->list[i].header, draw_stretch,
+				&(struct marking){ sheet, &watering->list[i] });
 	sheet_lift(sheet);
 	sheet_pen(sheet, PEN_SLEEVE);
 	for (int i = 0; i < watering->sleeve_count && !stop_asked(); i++)

@@ -104,25 +104,10 @@ static void draw_number(struct dripping *dripping, int number)
 
 /* ---- The header ------------------------------------------------------------------------------ */
 
-/* Onto the ground, then branch by branch along and across. */
-static void draw_header(const struct dripping *dripping)
+static void draw_header(void *dripping, struct bed_point from, struct bed_point to)
 {
-	const struct bed_header *header = &dripping->bed->header;
-	const struct bed_point *in = &header->comes_in, *on = &header->branches[0].leaves;
-
-	draw_run(dripping, place_of(dripping, in->along, in->across),
-		place_of(dripping, on->along, in->across), HEADER);
-	draw_run(dripping, place_of(dripping, on->along, in->across),
-		place_of(dripping, on->along, on->across), HEADER);
-	for (int i = 0; i < header->count && !stop_asked(); i++) {
-		const struct header_branch *branch = &header->branches[i];
-
-		draw_run(dripping,
-			place_of(dripping, branch->leaves.along, branch->leaves.across),
-			place_of(dripping, branch->at, branch->leaves.across), HEADER);
-		draw_run(dripping, place_of(dripping, branch->at, branch->across.from),
-			place_of(dripping, branch->at, branch->across.to), HEADER);
-	}
+	draw_run(dripping, place_of(dripping, from.along, from.across),
+		place_of(dripping, to.along, to.across), HEADER);
 }
 
 /* ---- Printing -------------------------------------------------------------------------------- */
@@ -147,8 +132,8 @@ static void print_bed(const struct report *report, const struct watered *bed)
 	bed_sheet_begin(&dripping.sheet, report, bed->region, ROWS_MOST);
 	for (int i = 0; i < bed->drip.count && !stop_asked(); i++)
 		draw_line(&dripping, &bed->drip.lines[i]);
-	if (bed->is_reached && bed->header.count > 0)
-		draw_header(&dripping);
+	if (bed->is_reached)
+		bed_header_stretches(&bed->header, draw_header, &dripping);
 	for (int i = 1; i <= bed->drip.count && bed->drip.count > 1 && !stop_asked(); i++)
 		draw_number(&dripping, i);
 	bed_sheet_print(&dripping.sheet);

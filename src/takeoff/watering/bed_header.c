@@ -300,6 +300,27 @@ void bed_header_find(struct bed_header *out, struct arena *arena, const struct d
 		*out = up;
 }
 
+void bed_header_stretches(const struct bed_header *header, void (*each)(void *data,
+	struct bed_point from, struct bed_point to), void *data)
+{
+	const struct bed_point in = header->comes_in;
+
+	for (int i = 0; i < header->count && !stop_asked(); i++) {
+		const struct header_branch *branch = &header->branches[i];
+
+		if (i == 0) {
+			struct bed_point turn = { branch->leaves.along, in.across };
+
+			each(data, in, turn);
+			each(data, turn, branch->leaves);
+		}
+		each(data, branch->leaves,
+			(struct bed_point){ branch->at, branch->leaves.across });
+		each(data, (struct bed_point){ branch->at, branch->across.from },
+			(struct bed_point){ branch->at, branch->across.to });
+	}
+}
+
 /* ---- Counting -------------------------------------------------------------------------------- */
 
 /* What of a branch some lines need. */

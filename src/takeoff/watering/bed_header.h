@@ -36,6 +36,10 @@ struct bed_header {
  * Time: O(chords of all slabs, times the logarithm of those of a slab). It can be stopped. */
 void bed_header_find(struct bed_header *out, struct arena *arena, const struct drip *drip,
 	const struct spot *comes_in);
+/* Calls back for each straight stretch of it: from the outline onto the ground, then branch by
+ * branch along and across. Some have no length. */
+void bed_header_stretches(const struct bed_header *header, void (*each)(void *data,
+	struct bed_point from, struct bed_point to), void *data);
 
 /* A tube for so many of the lines one after the other. */
 struct bed_tube {

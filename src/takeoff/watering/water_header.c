@@ -169,9 +169,9 @@ static void pass_walls(struct watering *out, struct sleeves *sleeves, const stru
 
 /* So many tubes lie along the side that comes to a grid point on its way from the tap. */
 struct tubes {
+	const struct header_ways *ways;
 	const struct header_tree *tree;
-	int columns, rows; /* of grid points */
-	int *along;        /* by grid point; owned */
+	int *along; /* by grid point; owned */
 };
 
 /* A tube to a grid point, from where another of its zone has left: of that the marks know. Returns
@@ -196,8 +196,8 @@ static int64_t tubes_in(const struct tubes *tubes, const struct sleeve *sleeve, 
 	bool is_upright = sleeve->from.x == sleeve->to.x;
 	nm low = is_upright ? sleeve->from.y : sleeve->from.x;
 	nm high = is_upright ? sleeve->to.y : sleeve->to.x;
-	int next = is_upright ? tubes->columns : 1, count = 0;
-	int at = (int)(sleeve->from.y / cell) * tubes->columns +
+	int next = is_upright ? tubes->ways->columns : 1, count = 0;
+	int at = (int)(sleeve->from.y / cell) * tubes->ways->columns +
 		(int)(sleeve->from.x / cell);
 
 	for (nm side = low / cell; side * cell < high; side++, at += next) {
@@ -226,7 +226,8 @@ static void list_trench(struct watering *out, struct sleeves *sleeves, const str
 static void find_zone_headers(struct watering *out, struct water_zone *zones,
 	const struct tubes *tubes, const int *ends, nm cell)
 {
-	int *marks = memory_new((size_t)tubes->columns * (size_t)tubes->rows, sizeof *marks);
+	int *marks = memory_new((size_t)tubes->ways->columns * (size_t)tubes->ways->rows,
+		sizeof *marks);
 
 	for (int i = 0; i < out->zone_count && !stop_asked(); i++) {
 		for (int j = 0; j < zones[i].bed_count; j++) {
@@ -280,15 +281,14 @@ static void find_trench(struct watering *out, struct watered *beds, const struct
 
 /* Of the trench and under walls. */
 static void find_sleeves(struct watering *out, const struct basis *basis,
-	const struct water_ground *ground, const struct tubes *tubes,
-	const struct header_ways *ways, const int *ends)
+	const struct water_ground *ground, const struct tubes *tubes, const int *ends)
 {
 	struct sleeves sleeves = { .list = NULL };
 
 	out->sleeves = sleeves_find(basis, ground->zones, ground->cover, &out->legs,
 		&out->sleeve_count);
 	list_trench(out, &sleeves, basis, tubes);
-	pass_walls(out, &sleeves, basis, ways, tubes->tree->from, ends);
+	pass_walls(out, &sleeves, basis, tubes->ways, tubes->tree->from, ends);
 	out->header_sleeves = sleeves.list;
 	out->header_sleeve_count = (int)sleeves.count;
 }
@@ -309,10 +309,10 @@ static int find_header(struct watering *out, struct watered *beds, struct water_
 		service_usual_trench(basis->plot, SERVICE_WATER) });
 	tree = header_begin(&ways);
 	find_trench(out, beds, basis, &ways, &tree, ends);
-	tubes = (struct tubes){ &tree, ways.columns, ways.rows,
+	tubes = (struct tubes){ &ways, &tree,
 		memory_new((size_t)ways.columns * (size_t)ways.rows, sizeof *tubes.along) };
 	find_zone_headers(out, zones, &tubes, ends, basis->survey->cell);
-	find_sleeves(out, basis, ground, &tubes, &ways, ends);
+	find_sleeves(out, basis, ground, &tubes, ends);
 	free(tubes.along);
 	header_fini(&tree);
 	free(holes.list);
