@@ -128,13 +128,9 @@ START_TEST(each_side_that_a_way_has_is_offered_with_its_length)
 }
 END_TEST
 
-START_TEST(a_further_line_goes_to_the_service_that_is_picked_and_one_alone_can_go_again)
+/* Of one service, as what the desk answers says: from (0, 1) to (6, 1), then (3, 1) to (3, 4). */
+static void lay_two_lines(struct desk *b)
 {
-	struct desk *b = sit();
-
-	desk_answer(b, ROWS { "Above", "Name: Lamp; Kind: power; State: to-lay", "Left", "Lamp",
-		"Lamp", "The line from 0 in across, 1 ft down", "Right", "A new service",
-		"Name: Drain; Kind: drain", "Lamp", "", NULL });
 	go(b, 0, 1);
 	desk_press(b, PRESS_ENTER);
 	go(b, 6, 1);
@@ -143,6 +139,16 @@ START_TEST(a_further_line_goes_to_the_service_that_is_picked_and_one_alone_can_g
 	desk_press(b, PRESS_ENTER);
 	go(b, 3, 4);
 	desk_do(b, ACT_SERVICE);
+}
+
+START_TEST(a_further_line_goes_to_the_service_that_is_picked_and_one_alone_can_go_again)
+{
+	struct desk *b = sit();
+
+	desk_answer(b, ROWS { "Above", "Name: Lamp; Kind: power; State: to-lay", "Left", "Lamp",
+		"Lamp", "The line from 0 in across, 1 ft down", "Right", "A new service",
+		"Name: Drain; Kind: drain", "Lamp", "", NULL });
+	lay_two_lines(b);
 	ck_assert_str_eq(b->first, "Lamp");
 	ck_assert_uint_eq(around(b)->services.items[0].routes.count, 2);
 	go(b, 3, 2);
@@ -468,14 +474,7 @@ START_TEST(of_a_service_of_several_lines_it_is_asked_how_much)
 
 	desk_answer(b, ROWS { "Above", "Name: Lamp; Kind: power", "Left", "Lamp", "Name: Number 4",
 		"Lamp", "", "Number 4", "Lamp", "All of it", NULL });
-	go(b, 0, 1);
-	desk_press(b, PRESS_ENTER);
-	go(b, 6, 1);
-	desk_do(b, ACT_SERVICE);
-	go(b, 3, 1);
-	desk_press(b, PRESS_ENTER);
-	go(b, 3, 4);
-	desk_do(b, ACT_SERVICE);
+	lay_two_lines(b);
 	go(b, 6, 4);
 	desk_do(b, ACT_HOUSE);
 	desk_do(b, ACT_AROUND_OUT);
