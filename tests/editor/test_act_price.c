@@ -279,6 +279,7 @@ START_TEST(another_pack_goes_beside_those_that_are_there)
 		"next?");
 	desk_says(desk, "1 price written into yard.json.");
 	PRICE("Another pack", "", "");
+	ck_assert_str_eq(desk->all_asked, "Which price?\nAnother pack of what?\nWhich price?\n");
 	PRICE("Another pack", "Wall block 16 in x 8 in x 6 in", "", "");
 }
 END_TEST

@@ -334,6 +334,31 @@ START_TEST(the_first_row_says_what_is_going_on_in_plain_words)
 }
 END_TEST
 
+/* The row that a terminal of so many rows shows last of a list. */
+static bool is_last_shown(struct terminal *t, int rows, const char *answer)
+{
+	return strstr(terminal_row(t, rows - 3), answer) != NULL;
+}
+
+START_TEST(the_end_of_a_list_stays_at_the_foot_of_a_higher_screen)
+{
+	struct table at;
+
+	table_sit(&at, "court.plot", 18, 60);
+	terminal_keys(at.t, "!");
+	terminal_wait(at.t, "All that can be done");
+	terminal_keys(at.t, "end");
+	terminal_until(at.t, is_last_shown(at.t, 18, "Help"));
+	terminal_resize(at.t, 30, 60);
+	terminal_until(at.t, is_last_shown(at.t, 30, "Help"));
+	terminal_resize(at.t, 18, 60);
+	terminal_until(at.t, is_last_shown(at.t, 18, "Help"));
+	terminal_keys(at.t, "up x4");
+	terminal_until(at.t, is_last_shown(at.t, 18, "Help"));
+	table_leave(&at);
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("screen_find");
@@ -357,6 +382,7 @@ Suite *test_suite(void)
 	tcase_add_loop_test(words, a_card_is_found_by_its_fields, 0,
 		sizeof carded / sizeof *carded);
 	tcase_add_test(words, a_list_says_where_more_of_it_is);
+	tcase_add_test(columns, the_end_of_a_list_stays_at_the_foot_of_a_higher_screen);
 	tcase_add_test(columns, the_first_row_says_what_is_going_on_in_plain_words);
 	return suite;
 }

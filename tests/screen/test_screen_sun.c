@@ -170,6 +170,26 @@ START_TEST(the_scale_can_be_read_in_60_columns_with_colours_and_without)
 }
 END_TEST
 
+/* Bounds of many digits: no class is cut. */
+START_TEST(a_scale_that_finds_no_room_is_left_out)
+{
+	struct table at;
+
+	table_clear(&at, "digits.plot");
+	table_write(&at, "parterre-plot 1\nunits imperial\ncell 1 ft\nsite 45\n\n"
+		"allow\n  sun-full 9.0625\n  sun-part 4.0625\n  sun-least 2.0625\n\n"
+		"ground 3 x 2\n  ...\n  ...\n");
+	table_start(&at, &(struct launch){ .rows = 18, .columns = 60 });
+	table_wait(at.t);
+	terminal_keys(at.t, SHOW);
+	terminal_until(at.t, memcmp(terminal_row(at.t, 15), "Sun:    ", 8) == 0);
+	terminal_resize(at.t, 18, 80);
+	terminal_wait(at.t, "Sun:  9.0625 and more   4.0625 to 9.0625   2.0625 to 4.0625   under "
+		"2.0625");
+	table_leave(&at);
+}
+END_TEST
+
 /* Ground of which a sign stands for many cells: 256 by 128 open ones, all in the sun. */
 START_TEST(from_afar_a_sign_says_it_with_colours_and_without)
 {
@@ -322,6 +342,7 @@ Suite *test_suite(void)
 	tcase_add_test(hours, it_follows_each_stroke);
 	tcase_add_loop_test(hours,
 		the_scale_can_be_read_in_60_columns_with_colours_and_without, 0, 2);
+	tcase_add_test(hours, a_scale_that_finds_no_room_is_left_out);
 	tcase_add_loop_test(hours, from_afar_a_sign_says_it_with_colours_and_without, 0, 2);
 	tcase_add_test(hours,
 		where_it_takes_long_keys_go_first_and_it_says_that_it_is_counting);

@@ -11,7 +11,10 @@
 
 static const char *answer_next(struct desk *b, const char *asked)
 {
+	size_t length = strlen(b->all_asked);
+
 	snprintf(b->asked, sizeof b->asked, "%s", asked);
+	snprintf(b->all_asked + length, sizeof b->all_asked - length, "%s\n", asked);
 	ck_assert_msg(b->answers && *b->answers, "no answer was written down for: %s", asked);
 	return *b->answers++;
 }
@@ -172,6 +175,7 @@ void desk_free(struct desk *b)
 void desk_answer(struct desk *b, const char *const *answers)
 {
 	b->answers = answers;
+	b->all_asked[0] = '\0';
 }
 
 /* An act ends its own strokes: it leaves nothing changed that would be recorded with the next

@@ -20,6 +20,7 @@ struct desk {
 	char *folder, *path;
 	const char *const *answers; /* those still to be given; NULL: none */
 	char asked[512];            /* the question's text or the card's title, last */
+	char all_asked[2048];       /* since it was told what to answer, a line each */
 	char first[80];             /* the answer that the cursor was on at first, last */
 	/* its answers, or its fields with what stood in them, a line each */
 	char offered[2048];

@@ -305,9 +305,9 @@ START_TEST(a_bond_holds_exactly_where_no_joint_is_nearer_than_a_quarter_block)
 }
 END_TEST
 
-/* Whether a pair bonds and has its corner pieces, and if so what it costs. */
+/* Whether a pair bonds and, unless they may be weak, has its corner pieces; if so what it costs. */
 static bool is_good(const struct given *given, const struct row *odd, const struct row *even,
-	nm cost[3])
+	bool may_be_weak, nm cost[3])
 {
 	const struct bond_rule *rule = &given->rule;
 
@@ -315,8 +315,8 @@ static bool is_good(const struct given *given, const struct row *odd, const stru
 	cost[1] = rule->odd_courses * odd->cut + rule->even_courses * even->cut;
 	cost[2] = rule->odd_courses * cut_heads(&given->odd, rule, odd) +
 		rule->even_courses * cut_heads(&given->even, rule, even);
-	return rows_bond(given, odd, even) && !is_weak(&given->odd, rule, odd) &&
-		!is_weak(&given->even, rule, even);
+	return rows_bond(given, odd, even) && (may_be_weak || (!is_weak(&given->odd, rule, odd) &&
+		!is_weak(&given->even, rule, even)));
 }
 
 static bool is_cheaper(const nm a[3], const nm b[3])
@@ -328,6 +328,28 @@ static bool is_cheaper(const nm a[3], const nm b[3])
 	return a[at] < b[at];
 }
 
+/* The cheapest good pair of fixed candidates, the earliest on a tie. False where none is good. */
+static bool best_candidates(const struct given *given, bool may_be_weak, struct row best[2])
+{
+	struct row odd[CANDIDATES], even[CANDIDATES];
+	int odds = lay_candidates(odd, &given->odd, &given->rule);
+	int evens = lay_candidates(even, &given->even, &given->rule);
+	nm least[3] = { 0, 0, 0 }, cost[3];
+	bool found = false;
+
+	for (int i = 0; i < odds; i++)
+		for (int j = 0; j < evens; j++) {
+			if (!is_good(given, &odd[i], &even[j], may_be_weak, cost) ||
+				(found && !is_cheaper(cost, least)))
+				continue;
+			best[0] = odd[i];
+			best[1] = even[j];
+			memcpy(least, cost, sizeof least);
+			found = true;
+		}
+	return found;
+}
+
 START_TEST(of_candidates_without_a_fault_the_one_with_fewest_cuts_the_earliest_is_laid)
 {
 	struct random random = { 13 };
@@ -335,30 +357,14 @@ START_TEST(of_candidates_without_a_fault_the_one_with_fewest_cuts_the_earliest_i
 
 	for (int n = 0; n < 2000; n++) {
 		struct given given = given_at_random(&random);
-		static struct row odd[CANDIDATES], even[CANDIDATES];
-		const struct row *best_odd = NULL, *best_even = NULL;
-		int odds = lay_candidates(odd, &given.odd, &given.rule);
-		int evens = lay_candidates(even, &given.even, &given.rule);
-		nm least[3] = { 0, 0, 0 }, cost[3];
+		struct row best[2];
 		struct bond bond;
 
-		if (!lay(&given, &bond))
-			continue;
-		for (int i = 0; i < odds; i++) {
-			for (int j = 0; j < evens; j++) {
-				if (!is_good(&given, &odd[i], &even[j], cost) ||
-					(best_odd && !is_cheaper(cost, least)))
-					continue;
-				best_odd = &odd[i];
-				best_even = &even[j];
-				memcpy(least, cost, sizeof least);
-			}
-		}
-		if (!best_odd)
+		if (!lay(&given, &bond) || !best_candidates(&given, false, best))
 			continue;
 		found++;
-		ck_assert_msg(bond.holds && same(&bond.odd, best_odd) &&
-			same(&bond.even, best_even), "side %d of seed 13", n);
+		ck_assert_msg(bond.holds && same(&bond.odd, &best[0]) &&
+			same(&bond.even, &best[1]), "side %d of seed 13", n);
 	}
 	ck_assert_int_gt(found, 1200);
 }
@@ -407,19 +413,20 @@ static void keep(struct rows *rows, const struct row *row)
 }
 
 static bool is_good_alone(const struct row *row, const struct bond_run *run,
-	const struct bond_run *other, const struct bond_rule *rule)
+	const struct bond_run *other, const struct bond_rule *rule, bool may_be_weak)
 {
 	nm joints[PIECES_MOST] = { 0 }, ends[2] = { 0 };
 	int count = joints_of(row->pieces, row->count, run->from, joints);
 
-	return !is_weak(run, rule, row) &&
+	return (may_be_weak || !is_weak(run, rule, row)) &&
 		!any_close(joints, count, ends, open_ends(other, ends), rule->block);
 }
 
 /* First pieces from none and the shortest up in half inches, at the start or behind a block where
- * the run shows its head there, the rest or its halves at any place; without faults of its own. */
+ * the run shows its head there, the rest or its halves at any place; without faults of its own, but for weak corner pieces
+ * where they may be. */
 static void lay_all(struct rows *rows, const struct bond_run *run, const struct bond_run *other,
-	const struct bond_rule *rule)
+	const struct bond_rule *rule, bool may_be_weak)
 {
 	for (nm first = 0; first < rule->block; first = first ? first + INCH / 2 : rule->shortest) {
 		for (int kind = 0; kind < (first && !run->first_open ? 4 : 2); kind++) {
@@ -427,23 +434,23 @@ static void lay_all(struct rows *rows, const struct bond_run *run, const struct 
 			struct row row;
 
 			for (; lay_row(&row, run->length, rule, how); how.before++)
-				if (is_good_alone(&row, run, other, rule))
+				if (is_good_alone(&row, run, other, rule, may_be_weak))
 					keep(rows, &row);
 		}
 	}
 }
 
-static bool any_pair_is_good(const struct given *given)
+/* Bonds, and has no weak corner pieces unless they may be. */
+static bool any_pair_is_good(const struct given *given, bool may_be_weak)
 {
 	struct rows odd = { NULL, 0, 0 }, even = { NULL, 0, 0 };
 	bool found = false;
-	nm unused[3];
 
-	lay_all(&odd, &given->odd, &given->even, &given->rule);
-	lay_all(&even, &given->even, &given->odd, &given->rule);
+	lay_all(&odd, &given->odd, &given->even, &given->rule, may_be_weak);
+	lay_all(&even, &given->even, &given->odd, &given->rule, may_be_weak);
 	for (int i = 0; i < odd.count && !found; i++)
 		for (int j = 0; j < even.count && !found; j++)
-			found = is_good(given, &odd.list[i], &even.list[j], unused);
+			found = rows_bond(given, &odd.list[i], &even.list[j]);
 	free(odd.list);
 	free(even.list);
 	return found;
@@ -487,9 +494,50 @@ START_TEST(a_side_has_a_fault_only_where_everything_that_may_be_tried_has_one)
 		if (!lay(&given, &bond) || !has_fault(&given, &bond))
 			continue;
 		without++;
-		ck_assert_msg(!any_pair_is_good(&given), "side %d of seed 14", i);
+		ck_assert_msg(!any_pair_is_good(&given, false), "side %d of seed 14", i);
 	}
 	ck_assert_int_gt(without, 10);
+}
+END_TEST
+
+START_TEST(joints_stand_too_close_only_where_weak_corner_pieces_would_not_spare_it_either)
+{
+	struct random random = { 17 };
+	int spared = 0, without = 0;
+
+	for (int i = 0; i < 1500; i++) {
+		struct given given = awkward_at_random(&random);
+		struct bond bond;
+
+		if (!lay(&given, &bond) || !has_fault(&given, &bond))
+			continue;
+		spared += bond.holds;
+		without += !bond.holds;
+		ck_assert_msg(bond.holds == any_pair_is_good(&given, true), "side %d of seed 17", i);
+	}
+	ck_assert_int_gt(spared, 5);
+	ck_assert_int_gt(without, 5);
+}
+END_TEST
+
+START_TEST(of_candidates_that_bond_the_best_is_laid_where_corner_pieces_are_weak_at_best)
+{
+	struct random random = { 18 };
+	int weak = 0;
+
+	for (int i = 0; i < 1500; i++) {
+		struct given given = awkward_at_random(&random);
+		struct row best[2];
+		struct bond bond;
+
+		if (!lay(&given, &bond) || !has_fault(&given, &bond) ||
+			!best_candidates(&given, true, best))
+			continue;
+		weak++;
+		ck_assert_msg(bond.holds && same(&bond.odd, &best[0]) &&
+			same(&bond.even, &best[1]), "side %d of seed 18", i);
+	}
+	ck_assert_int_gt(weak, 5);
 }
 END_TEST
 
@@ -506,7 +554,7 @@ START_TEST(on_a_long_side_too_nothing_is_missed_by_trying_places_near_the_ends_a
 			!has_fault(&given, &bond))
 			continue;
 		without++;
-		ck_assert_msg(!any_pair_is_good(&given), "side %d of seed 15", i);
+		ck_assert_msg(!any_pair_is_good(&given, false), "side %d of seed 15", i);
 	}
 	ck_assert_int_gt(without, 5);
 }
@@ -939,6 +987,10 @@ Suite *test_suite(void)
 		corner_pieces_hold_exactly_where_none_that_shows_its_head_is_too_short);
 	tcase_add_test(random,
 		a_side_has_a_fault_only_where_everything_that_may_be_tried_has_one);
+	tcase_add_test(random,
+		joints_stand_too_close_only_where_weak_corner_pieces_would_not_spare_it_either);
+	tcase_add_test(random,
+		of_candidates_that_bond_the_best_is_laid_where_corner_pieces_are_weak_at_best);
 	tcase_add_test(random,
 		on_a_long_side_too_nothing_is_missed_by_trying_places_near_the_ends_alone);
 	return suite;
