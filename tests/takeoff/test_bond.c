@@ -513,7 +513,8 @@ START_TEST(joints_stand_too_close_only_where_weak_corner_pieces_would_not_spare_
 			continue;
 		spared += bond.holds;
 		without += !bond.holds;
-		ck_assert_msg(bond.holds == any_pair_is_good(&given, true), "side %d of seed 17", i);
+		ck_assert_msg(bond.holds == any_pair_is_good(&given, true), "side %d of seed 17",
+			i);
 	}
 	ck_assert_int_gt(spared, 5);
 	ck_assert_int_gt(without, 5);
