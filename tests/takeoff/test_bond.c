@@ -423,8 +423,8 @@ static bool is_good_alone(const struct row *row, const struct bond_run *run,
 }
 
 /* First pieces from none and the shortest up in half inches, at the start or behind a block where
- * the run shows its head there, the rest or its halves at any place; without faults of its own, but for weak corner pieces
- * where they may be. */
+ * the run shows its head there, the rest or its halves at any place; without faults of its own,
+ * but for weak corner pieces where they may be. */
 static void lay_all(struct rows *rows, const struct bond_run *run, const struct bond_run *other,
 	const struct bond_rule *rule, bool may_be_weak)
 {
