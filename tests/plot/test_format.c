@@ -1009,6 +1009,10 @@ START_TEST(texts_have_their_most_characters)
 	ck_assert(text_of_length("note ", 500, "") && !text_of_length("note ", 501, ""));
 	ck_assert(!text_of_length("prices ", 0, "") && text_of_length("prices ", 1, ""));
 	ck_assert(text_of_length("prices ", 255, "") && !text_of_length("prices ", 256, ""));
+	ck_assert(!text_of_length("notice ", 0, "") && text_of_length("notice ", 1, ""));
+	ck_assert(text_of_length("notice ", 60, "") && !text_of_length("notice ", 61, ""));
+	ck_assert(!text_of_length("notice-end ", 0, "") && text_of_length("notice-end ", 1, ""));
+	ck_assert(text_of_length("notice-end ", 60, "") && !text_of_length("notice-end ", 61, ""));
 	ck_assert(!text_of_length("bed b ", 0, "") && text_of_length("bed b ", 1, ""));
 	ck_assert(text_of_length("bed b ", 60, "") && !text_of_length("bed b ", 61, ""));
 	ck_assert(text_of_length("bed b \"B\"\n  note ", 500, ""));
