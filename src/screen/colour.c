@@ -105,7 +105,6 @@ void colour_open(void)
 {
 	const char *no_colour = getenv("NO_COLOR");
 
-	opened = COLOUR_NONE;
 	if ((no_colour && *no_colour) || !has_colors())
 		return;
 	start_color();

@@ -26,7 +26,7 @@ static void go(struct desk *b, int x, int y)
 	b->editor.cursor = (struct place){ x, y };
 }
 
-static void check_here(struct desk *b, const char *words)
+static struct text here_text(struct desk *b)
 {
 	struct text text = TEXT_EMPTY;
 
@@ -37,7 +37,22 @@ static void check_here(struct desk *b, const char *words)
 		*tie = ' ';
 		memmove(tie + 1, tie + 2, strlen(tie + 1));
 	}
+	return text;
+}
+
+static void check_here(struct desk *b, const char *words)
+{
+	struct text text = here_text(b);
+
 	ck_assert_msg(strstr(text.bytes, words), "%s", text.bytes);
+	text_fini(&text);
+}
+
+static void check_here_not(struct desk *b, const char *words)
+{
+	struct text text = here_text(b);
+
+	ck_assert_msg(!strstr(text.bytes, words), "%s", text.bytes);
 	text_fini(&text);
 }
 
@@ -365,6 +380,7 @@ START_TEST(a_place_is_tied_and_deliveries_are_put_down)
 	ck_assert_int_eq(around(b)->ties.items[0].length, 246 * NM_PER_INCH);
 	check_here(b, "Tied to Gate pier, 20 ft 6 in\n");
 	go(b, 2, 3);
+	check_here_not(b, "Tied");
 	desk_do(b, ACT_DROP);
 	desk_says(b, "Deliveries are put down at 2 ft across, 3 ft down;");
 	check_here(b, "Deliveries are put down here\n");

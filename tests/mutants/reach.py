@@ -12,7 +12,7 @@ from workshop import BUILD, PARTERRE, Workshop
 
 SAVED_EVERY = 20
 LIMIT_S = 600
-DRAWN = ('screen', 'main.c')
+DRAWN = ('editor', 'screen', 'main.c')
 FLAGS = ('CFLAGS=-O1 --coverage',)
 
 

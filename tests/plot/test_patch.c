@@ -195,6 +195,25 @@ START_TEST(a_stamp_brings_its_names_and_moves_those_it_covers_aside)
 }
 END_TEST
 
+START_TEST(a_stamp_that_is_there_already_changes_nothing_at_any_edge)
+{
+	static const char *const rows[] = { "a..", "...", NULL };
+	const struct place places[] = { { 0, 0 }, { 2, 0 }, { 0, 1 }, { 2, 1 } };
+	struct plot plot;
+	struct patch patch;
+
+	plot_from_rows(&plot, rows);
+	name_put(&plot, 0, 0, "Sage");
+	patch = patch_of(&plot, (struct rectangle){ 0, 0, 0, 0 });
+	for (int i = 0; i < 4; i++) {
+		patch_stamp(&plot, &patch, places[i].x, places[i].y);
+		ck_assert_int_eq(patch_stamp(&plot, &patch, places[i].x, places[i].y).changed, 0);
+	}
+	patch_fini(&patch);
+	plot_fini(&plot);
+}
+END_TEST
+
 START_TEST(no_image_gets_a_name)
 {
 	static const char *const rows[] = { "a...", NULL };
@@ -227,6 +246,7 @@ Suite *test_suite(void)
 	tcase_add_loop_test(stamp, a_stamp_keeps_the_mirror, 0, 400);
 	tcase_add_test(names, names_are_turned_and_flipped_with_their_cells);
 	tcase_add_test(names, a_stamp_brings_its_names_and_moves_those_it_covers_aside);
+	tcase_add_test(names, a_stamp_that_is_there_already_changes_nothing_at_any_edge);
 	tcase_add_test(names, no_image_gets_a_name);
 	return suite;
 }

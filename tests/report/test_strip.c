@@ -193,6 +193,13 @@ START_TEST(no_mark_runs_over_the_page)
 	for (const char *line = page.bytes; *line; line += strcspn(line, "\n") + 1)
 		ck_assert_uint_le(strcspn(line, "\n"), 80);
 	ck_assert_ptr_nonnull(strstr(page.bytes, " 112000 1/2\n"));
+	text_clear(&page);
+	lay(7, (const int[]){ 16, 16, 16, 16, 16, 16, 16 });
+	print(UNITS_IMPERIAL, 1000 * NM_PER_INCH + 15 * NM_PER_INCH / (16 * 112), &(struct strip){
+		.count = 7, .through = { true, true } });
+	ck_assert_ptr_nonnull(strstr(page.bytes, " 112000 15/16\n"));
+	for (const char *line = page.bytes; *line; line += strcspn(line, "\n") + 1)
+		ck_assert_uint_le(strcspn(line, "\n"), 80);
 }
 END_TEST
 

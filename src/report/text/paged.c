@@ -39,8 +39,6 @@ static void end_block(struct paged_sink *paged)
 {
 	const char *line = paged->block.bytes, *end;
 
-	if (paged->lines == 0)
-		return;
 	if (is_for_next_page(paged)) {
 		go_on(paged);
 		line += *line == '\n';
