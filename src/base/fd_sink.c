@@ -58,7 +58,6 @@ bool fd_sink_end(struct fd_sink *to)
 {
 	flush(to);
 	free(to->bytes);
-	to->bytes = NULL;
 	if (to->cause)
 		errno = to->cause;
 	return to->cause == 0;

@@ -1,6 +1,7 @@
 /* Writing the plan to scale from the editor, without a terminal. */
 #include "base/file.h"
 #include "support/desk.h"
+#include "support/plots.h"
 #include "support/runner.h"
 
 #include <stdio.h>
@@ -95,6 +96,21 @@ START_TEST(what_is_given_up_or_is_another_file_is_not_written)
 }
 END_TEST
 
+/* What was counted last says that it cannot be drawn so: it is not asked. */
+START_TEST(what_is_not_counted_is_not_looked_at)
+{
+	struct desk *b = desk_in_sun(NULL);
+
+	plot_set(editor_edit(&b->editor), 0, HEAD_SITE, "45");
+	editor_stroke(&b->editor);
+	b->gives_up = true;
+	desk_answer(b, ROWS { "With the sun: yes", "", NULL });
+	desk_do(b, ACT_DRAWING);
+	ck_assert_str_eq(b->fault, "Given up: nothing is written.");
+	desk_free(b);
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("act: drawing");
@@ -102,6 +118,7 @@ Suite *test_suite(void)
 
 	tcase_add_test(drawing, it_goes_beside_the_plot_as_the_card_says);
 	tcase_add_loop_test(drawing, what_cannot_be_drawn_is_refused_in_its_field, 0, 8);
+	tcase_add_test(drawing, what_is_not_counted_is_not_looked_at);
 	tcase_add_test(drawing, what_is_given_up_or_is_another_file_is_not_written);
 	return suite;
 }

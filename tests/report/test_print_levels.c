@@ -127,6 +127,17 @@ START_TEST(more_that_is_filled_is_said_so)
 }
 END_TEST
 
+START_TEST(as_much_that_is_filled_as_cut_is_said_so)
+{
+	garden_rectangle(&garden, '.', 8, 4);
+	plot_add_lines(&garden.plot, "levels 4 ft\n  0 in, 3 in, 6 in\n  0 in, 3 in, 6 in\n"
+		"finish 0,0 3 in\n");
+	print();
+	says("To the formation, cell by cell: cut 2.0 cu ft, fill 2.0 cu ft; as much is cut as "
+		"filled.");
+}
+END_TEST
+
 START_TEST(falls_name_paths_and_ground_near_a_house)
 {
 	garden_rows(&garden, (const char *const[]){ "pppp....", "pppp....", "llllllll", NULL });
@@ -224,6 +235,7 @@ Suite *test_suite(void)
 	tcase_add_test(words, of_a_plot_that_tells_no_levels_the_part_says_so);
 	tcase_add_test(words, cut_and_fill_are_said_by_both_methods);
 	tcase_add_test(words, more_that_is_filled_is_said_so);
+	tcase_add_test(words, as_much_that_is_filled_as_cut_is_said_so);
 	tcase_add_test(words, falls_name_paths_and_ground_near_a_house);
 	tcase_add_test(words, drops_are_listed_from_the_first_hundred_on_counted);
 	tcase_add_checked_fixture(level, setup, teardown);

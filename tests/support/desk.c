@@ -87,6 +87,7 @@ static bool fill(struct asker *asker, struct card *card)
 			break;
 		type(card, answer);
 		is_taken = card->accept(card, &fault);
+		ck_assert(fault.field >= 0 && fault.field < card->count);
 		snprintf(b->fault, sizeof b->fault, "%s", is_taken ? "" : fault.words.bytes);
 	}
 	if (card->onward)

@@ -3,6 +3,7 @@
 #include "report/drawing/finished.h"
 
 #include <math.h>
+#include <string.h>
 
 static const struct levelling *levelling_of(const struct report *report)
 {
@@ -41,12 +42,14 @@ static void print_told(const struct report *report)
 
 /* ---- Cut and fill ---------------------------------------------------------------------------- */
 
+/* A net too small to be shown is none. */
 static const char *net_words(const struct report *report, double net)
 {
-	if (net == 0)
+	const char *volume = word_volume(report, fabs(net));
+
+	if (strcmp(volume, word_volume(report, 0)) == 0)
 		return "as much is cut as filled";
-	return say(report, "%s more is %s", word_volume(report, fabs(net)),
-		net < 0 ? "filled than cut" : "cut than filled");
+	return say(report, "%s more is %s", volume, net < 0 ? "filled than cut" : "cut than filled");
 }
 
 /* "cut 2.3 cu yd, fill 3.0 cu ft; 2.2 cu yd more is cut than filled". */
