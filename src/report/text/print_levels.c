@@ -49,7 +49,8 @@ static const char *net_words(const struct report *report, double net)
 
 	if (strcmp(volume, word_volume(report, 0)) == 0)
 		return "as much is cut as filled";
-	return say(report, "%s more is %s", volume, net < 0 ? "filled than cut" : "cut than filled");
+	return say(report, "%s more is %s", volume,
+		net < 0 ? "filled than cut" : "cut than filled");
 }
 
 /* "cut 2.3 cu yd, fill 3.0 cu ft; 2.2 cu yd more is cut than filled". */
