@@ -166,13 +166,29 @@ static void mixing_at_random(struct random *random)
 	}
 }
 
-static void check_no_better_mix(int seed)
+/* Few sizes, each at the same price for as much, in deliveries that cost the same. */
+static void alike_at_random(struct random *random)
+{
+	start(2);
+	for (int i = 0; i < 2; i++)
+		lanes[i] = (struct lane){ .delivery = 1000, .load = { 12, 0 } };
+	for (int i = random_between(random, 1, 2); i > 0; i--) {
+		want(random_between(random, 1, 8));
+		for (int j = random_between(random, 2, 4); j > 0; j--) {
+			int size = random_between(random, 1, 3);
+
+			offer(size, size * 100, random_below(random, 3) - 1, size);
+		}
+	}
+}
+
+static void check_no_better_mix(int seed, void (*make)(struct random *random))
 {
 	struct random random = { (uint64_t)seed };
 	double best[WANTS][OFFERS] = { { 0 } };
 	struct mix_value value, expected;
 
-	mixing_at_random(&random);
+	make(&random);
 	expected = best_of_all(best);
 	memset(steps, 0, sizeof steps);
 	ck_assert_msg(mix_find(&mixing), "seed %d", seed);
@@ -193,7 +209,14 @@ START_TEST(no_mix_of_all_there_are_is_better)
 	int count = runner_count(60, 2000);
 
 	for (int seed = _i * count; seed < (_i + 1) * count; seed++)
-		check_no_better_mix(seed);
+		check_no_better_mix(seed, mixing_at_random);
+}
+END_TEST
+
+START_TEST(of_mixes_that_are_as_good_the_one_with_more_of_the_earlier_offers_is_found)
+{
+	for (int seed = 0; seed < runner_count(300, 3000); seed++)
+		check_no_better_mix(seed, alike_at_random);
 }
 END_TEST
 
@@ -202,7 +225,7 @@ START_TEST(of_mixes_that_cost_the_same_the_one_with_less_over_is_found)
 {
 	static const int seeds[] = { 3732, 10656, 16910 };
 
-	check_no_better_mix(seeds[_i]);
+	check_no_better_mix(seeds[_i], mixing_at_random);
 }
 END_TEST
 
@@ -397,6 +420,8 @@ Suite *test_suite(void)
 	TCase *large = suite_case(suite, "large");
 
 	tcase_add_loop_test(all, no_mix_of_all_there_are_is_better, 0, 10);
+	tcase_add_test(all,
+		of_mixes_that_are_as_good_the_one_with_more_of_the_earlier_offers_is_found);
 	tcase_add_loop_test(all, of_mixes_that_cost_the_same_the_one_with_less_over_is_found, 0, 3);
 	tcase_add_loop_test(large, a_good_that_is_collected_costs_what_adding_up_finds, 0, 4);
 	tcase_add_loop_test(large,
