@@ -177,13 +177,6 @@ static bool is_uncovered(const void *how, struct place *at)
 	return !covers(how, *at);
 }
 
-static bool is_outside(const struct lying *lying, const struct ground *ground)
-{
-	return lying->x < 0 || lying->y < 0 ||
-		lying->x + lying->ground->columns > ground->columns ||
-		lying->y + lying->ground->rows > ground->rows;
-}
-
 /* Whether the plot has these names where they go, and no others there. */
 static bool has_names(const struct plot *plot, const struct names *names,
 	const struct lying *lying)
@@ -206,7 +199,7 @@ static int64_t stamp_names(struct plot *plot, struct ground *before, const struc
 {
 	int64_t come = 0;
 
-	if (!is_outside(lying, before) && has_names(plot, names, lying))
+	if (has_names(plot, names, lying))
 		return 0;
 	names_move(&plot->details.names, before, is_uncovered, lying);
 	for (size_t i = 0; i < names->count; i++) {

@@ -54,7 +54,6 @@ static bool lay_both(struct build *build, const struct site *site, struct arena 
 	build->turns = symmetry ? symmetry->turns : 1U << TURN_NONE;
 	if (!ring_lay(&build->wall, &plan))
 		return false;
-	build->cap = (struct ring){ .cost = 0 };
 	if (!build->has_cap)
 		return true;
 	plan.wall = &build->wall;
