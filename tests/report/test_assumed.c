@@ -341,6 +341,22 @@ START_TEST(what_a_part_of_a_mix_weighs_by_is_assumed)
 }
 END_TEST
 
+START_TEST(what_a_plant_does_not_tell_is_said_so_and_what_its_price_is_for)
+{
+	struct said said = { 0 };
+
+	garden_fini(&garden);
+	garden_rectangle(&garden, 'b', 8, 4);
+	plot_add_lines(&garden.plot, "plant v \"Lavender\"\n  spacing 1 ft\n  price 3\n  at 2,2\n");
+	count(&said);
+	ck_assert(strstr(said.assumed.bytes, "; Height, grown not told; Pattern triangular; Sun it "
+		"needs not told;"));
+	ck_assert(strstr(said.assumed.bytes, "Spacing 1 ft; Price of one 3 (in no sum without "
+		"a price book)"));
+	said_fini(&said);
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("assumed");
@@ -352,6 +368,7 @@ Suite *test_suite(void)
 		RATE_STRIP);
 	tcase_add_loop_test(figures, an_attribute_that_moves_a_figure_is_assumed, PLANT_SPACING,
 		PLANT_PRICE + 1);
+	tcase_add_test(figures, what_a_plant_does_not_tell_is_said_so_and_what_its_price_is_for);
 	tcase_add_test(figures, what_a_part_of_a_mix_weighs_by_is_assumed);
 	return suite;
 }

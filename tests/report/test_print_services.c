@@ -37,7 +37,7 @@ static const char *printed(unsigned parts)
 
 static void shows(const char *words)
 {
-	ck_assert_msg(strstr(paper.bytes, words), "no %s in\n%s", words, paper.bytes);
+	ck_assert_msg(strstr(paper.bytes, words), "no %s in\n%.3000s", words, paper.bytes);
 }
 
 /* The same of sentences, wherever their lines end. */
@@ -53,12 +53,12 @@ static void says(const char *words)
 			text_add(&all, " ");
 	found = strstr(all.bytes, words);
 	text_fini(&all);
-	ck_assert_msg(found, "no %s in\n%s", words, paper.bytes);
+	ck_assert_msg(found, "no %s in\n%.3000s", words, paper.bytes);
 }
 
 static void shows_not(const char *words)
 {
-	ck_assert_msg(!strstr(paper.bytes, words), "%s in\n%s", words, paper.bytes);
+	ck_assert_msg(!strstr(paper.bytes, words), "%s in\n%.3000s", words, paper.bytes);
 }
 
 /* ---- The part -------------------------------------------------------------------------------- */
@@ -93,6 +93,56 @@ START_TEST(holes_are_named_as_on_the_plan)
 		"service gas \"Gas\" existing\n  line 8,0 8,5\n");
 	printed(1u << PART_SERVICES);
 	shows("Post holes 2, 2.2 and 2.3, never by auger.");
+}
+END_TEST
+
+/* So many beds of a cell along a gas line, plants beside them and posts; so many paths over a line
+ * to lay, too far apart for their sleeves to meet. */
+static void lay_many(int count)
+{
+	struct text lines = TEXT_EMPTY;
+	char rows[6][4 * NAMED_MOST + 8];
+	const char *list[7] = { NULL };
+
+	for (int y = 0; y < 6; y++) {
+		memset(rows[y], '.', (size_t)(4 * count));
+		rows[y][4 * count] = '\0';
+		for (int i = 0; i < count; i++)
+			rows[y][4 * i] = y == 0 ? 'b' : y > 3 ? 'p' : '.';
+		list[y] = rows[y];
+	}
+	garden_rows(&garden, list);
+	plot_set(&garden.plot, 'b', BED_BUILD, "level");
+	text_print(&lines, "plant r \"Rose\"\n  spacing 6 in\n");
+	for (int i = 0; i < count; i++)
+		text_print(&lines, "  at %d,0\n", 4 * i + 2);
+	text_print(&lines, "fence \"Rail\"\n  section 2 ft\n  run 0,1 %d,1\n", 2 * (count - 1));
+	plot_add_lines(&garden.plot, lines.bytes);
+	text_clear(&lines);
+	text_print(&lines, "service gas \"Gas\" existing\n  line 0,0 %d,0\n"
+		"service power \"Lamp\" to-lay\n  line 0,5 %d,5\n", 4 * count, 4 * count);
+	around_add(&garden.plot, lines.bytes);
+	text_fini(&lines);
+	printed(1u << PART_SERVICES);
+}
+
+START_TEST(a_hundred_of_each_are_named_and_how_many_more_there_are)
+{
+	lay_many(NAMED_MOST);
+	says("Post holes 1, 2, 3,");
+	says(", 99 and 100, never by auger.");
+	says("398 ft 6 in across, 6 in down. ");
+	says("100 sleeves: ");
+	shows_not(" more");
+	garden_fini(&garden);
+	lay_many(NAMED_MOST + 1);
+	says(", 99, 100 and 1 more, never by auger.");
+	says("398 ft 6 in across, 6 in down; and 1 more. ");
+	says("101 sleeves: ");
+	says("; and 1 more. ");
+	shows("and 1 more.\n");
+	shows_not("B101");
+	shows_not("399 ft to");
 }
 END_TEST
 
@@ -229,6 +279,7 @@ Suite *test_suite(void)
 	tcase_add_test(part, a_plot_without_services_has_no_line);
 	tcase_add_test(part, what_is_dug_by_hand_is_listed_by_line_and_place);
 	tcase_add_test(part, holes_are_named_as_on_the_plan);
+	tcase_add_test(part, a_hundred_of_each_are_named_and_how_many_more_there_are);
 	tcase_add_test(part, a_line_to_lay_has_its_trench_and_its_sleeves);
 	tcase_add_test(part, depths_defer_to_local_code);
 	tcase_add_test(part, a_line_is_told_from_point_to_point);

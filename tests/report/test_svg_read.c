@@ -526,7 +526,7 @@ END_TEST
 
 START_TEST(what_is_around_is_drawn_in_words)
 {
-	static const char *const told[] = { "water, existing, down 30 in",
+	static const char *const told[] = { "water, existing, down 30 in", "water, existing",
 		"power, to lay, down 18 in: Light at the sundial", "house: Number 4",
 		"keep: Old pear, radius 2 ft", "keep: Garden wall", "deliveries",
 		"12 ft 4 in to House corner, north", "2 1/2 in", "finish 1 in", "B1 Thyme bed",
@@ -579,6 +579,20 @@ START_TEST(each_side_of_a_wall_is_told_with_its_length)
 	draw(&asked, "rope-walk.plot");
 	for (size_t i = 0; i < sizeof sides / sizeof *sides; i++)
 		ck_assert_msg(has_text(sides[i]), "%s", sides[i]);
+}
+END_TEST
+
+/* It has no laying sheet, so no numbers. */
+START_TEST(each_side_of_a_bed_without_a_wall_is_told_by_its_length)
+{
+	struct svg_asked asked = SVG_AS_FITS;
+
+	garden_rectangle(&garden, 'b', 13, 7);
+	plot_set(&garden.plot, 'b', BED_BUILD, "level");
+	garden_count(&garden);
+	draw(&asked, "garden.plot");
+	ck_assert(has_text("13 ft") && has_text("7 ft"));
+	ck_assert(!has_text("3"));
 }
 END_TEST
 
@@ -756,6 +770,7 @@ Suite *test_suite(void)
 	tcase_add_test(marks, what_is_around_is_drawn_in_words);
 	tcase_add_test(marks, the_arrow_of_north_is_turned_about_its_middle);
 	tcase_add_test(marks, each_side_of_a_wall_is_told_with_its_length);
+	tcase_add_test(marks, each_side_of_a_bed_without_a_wall_is_told_by_its_length);
 	tcase_add_test(marks, the_header_goes_from_the_tap_with_its_sleeves);
 	tcase_add_test(marks, drip_lines_are_drawn_with_a_dot_for_each_emitter);
 	tcase_add_loop_test(marks, no_words_stand_on_the_header, 0, PAPERS);

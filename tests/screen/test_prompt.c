@@ -288,6 +288,17 @@ START_TEST(a_text_of_many_rows_leaves_half_the_plan)
 }
 END_TEST
 
+START_TEST(the_takeoffs_file_is_of_kinds_and_a_parts_is_text)
+{
+	struct table at;
+
+	table_sit(&at, "court.plot", 24, 150);
+	terminal_keys(at.t, _i ? "> t a k enter down enter" : "> t a k enter enter");
+	terminal_wait(at.t, _i ? "As text." : "A spreadsheet takes .csv, programs .json.");
+	table_leave(&at);
+}
+END_TEST
+
 START_TEST(a_title_without_room_is_cut_and_the_field_stays)
 {
 	static const char plot[] = "parterre-plot 1\nunits imperial\ncell 1 ft\n\n"
@@ -394,6 +405,7 @@ Suite *test_suite(void)
 	tcase_add_test(typing, nothing_that_was_typed_is_dropped_unasked);
 	tcase_add_test(typing, a_name_is_typed_pasted_edited_by_the_line_keys_and_saved);
 	tcase_add_test(typing, a_long_text_moves_within_the_field_and_is_seen_whole_above);
+	tcase_add_loop_test(typing, the_takeoffs_file_is_of_kinds_and_a_parts_is_text, 0, 2);
 	tcase_add_test(typing, a_text_of_many_rows_leaves_half_the_plan);
 	tcase_add_test(typing, a_new_size_keeps_what_was_typed);
 	tcase_add_test(typing, the_mouse_does_nothing_meanwhile);

@@ -369,7 +369,7 @@ static const struct sitting fronts[] = {
 	{ "card-low", "great-court.plot", { SMALL }, true, { "1 2 right 1 2 down # b space S enter",
 		"down x9" } },
 	{ "card-fault", "court.plot", { SMALL }, true, { "1 2 right 3 down # b e d enter down x4",
-		"z x440 enter", "down", "up backspace" } },
+		"z x40", "z x400 enter", "down", "up backspace" } },
 	{ "card-texts", "court.plot", { SMALL }, true, { "# T h e space p l o t enter",
 		"space a n d space a space l o n g space o n e space o n c e space m o r e",
 		"f o r space t h e space r o a d", "home", "end left x2", "down", "z",
