@@ -82,6 +82,21 @@ START_TEST(a_frame_is_as_thick_as_asked_and_the_thickness_is_remembered)
 }
 END_TEST
 
+START_TEST(a_frame_that_lies_there_already_is_said_to)
+{
+	struct desk *b = sit();
+
+	desk_answer(b, ROWS { "Frame it", "Thickness: 1", "Frame it", "Thickness: 1", NULL });
+	for (int i = 0; i < 2; i++) {
+		peg(b, (struct place){ 0, 0 }, (struct place){ 6, 4 });
+		desk_press(b, PRESS_ENTER);
+		ck_assert_str_eq(b->editor.message.bytes, i == 0 ? "A thickness of 1 ft: 1 cell." :
+			"It lies there already.");
+	}
+	desk_free(b);
+}
+END_TEST
+
 START_TEST(a_run_goes_the_longer_way_as_wide_as_asked_and_rounding_is_said)
 {
 	struct desk *b = sit();
@@ -346,6 +361,7 @@ Suite *test_suite(void)
 	tcase_add_test(pegging,
 		a_rectangle_is_offered_to_be_filled_framed_run_along_marked_or_left);
 	tcase_add_test(pegging, a_frame_is_as_thick_as_asked_and_the_thickness_is_remembered);
+	tcase_add_test(pegging, a_frame_that_lies_there_already_is_said_to);
 	tcase_add_test(pegging, a_run_goes_the_longer_way_as_wide_as_asked_and_rounding_is_said);
 	tcase_add_test(pegging, a_run_over_the_plans_edge_is_laid_as_far_as_the_plan_reaches);
 	tcase_add_loop_test(pegging, frames_and_runs_have_their_images, 0,
