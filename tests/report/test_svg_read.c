@@ -220,6 +220,20 @@ START_TEST(a_small_plot_is_drawn_byte_by_byte)
 }
 END_TEST
 
+/* A little of everything, with all that can be drawn besides. */
+START_TEST(a_plot_of_everything_is_drawn_byte_by_byte)
+{
+	struct svg_asked asked = SVG_AS_FITS;
+
+	garden_file(&garden, "tests/plots/gallery.plot");
+	garden_count(&garden);
+	asked.with = DRAW_LEVELS | DRAW_STRINGS;
+	asked.paper = PAPER_TABLOID;
+	draw(&asked, "gallery.plot");
+	golden_check("gallery.svg", bytes.bytes);
+}
+END_TEST
+
 START_TEST(any_plot_is_drawn_in_known_elements)
 {
 	struct svg_asked asked = SVG_AS_FITS;
@@ -757,6 +771,7 @@ Suite *test_suite(void)
 		tcase_add_checked_fixture(cases[i], setup, teardown);
 	tcase_add_loop_test(form, every_sample_is_drawn_in_known_elements_on_every_paper, 0,
 		6 * PAPERS);
+	tcase_add_test(form, a_plot_of_everything_is_drawn_byte_by_byte);
 	tcase_add_test(form, a_small_plot_is_drawn_byte_by_byte);
 	tcase_add_loop_test(form, any_plot_is_drawn_in_known_elements, 0, runner_count(30, 1000));
 	tcase_add_loop_test(shapes, shapes_are_the_regions_of_the_takeoff, 0,
