@@ -1,4 +1,5 @@
 /* What cut off sessions left: found, read, taken up, kept; never lost. */
+#include "base/folder.h"
 #include "plot/history/rescue.h"
 #include "base/path.h"
 #include "support/folder.h"
@@ -236,6 +237,30 @@ START_TEST(where_a_journal_cannot_be_looked_into_its_process_tells_whether_it_is
 	ck_assert_str_eq(list.paths[0], in(left));
 	rescue_list_fini(&list);
 	store_close(&store);
+}
+END_TEST
+
+START_TEST(a_journal_of_a_process_lies_among_the_users_state_too)
+{
+	pid_t gone = fork();
+	char process[32], *left, *folder;
+
+	if (gone == 0)
+		_exit(0);
+	ck_assert_int_eq(waitpid(gone, NULL, 0), gone);
+	snprintf(process, sizeof process, ".journal.%ld", (long)gone);
+	left = path_in_state(in("court.plot"), process);
+	folder = path_parent(left);
+	ck_assert(folder_make(folder));
+	free(folder);
+	ck_assert_int_eq(symlink("nowhere", left), 0);
+	open_and_find();
+	ck_assert_uint_eq(list.count, 1);
+	ck_assert_str_eq(list.paths[0], left);
+	rescue_list_fini(&list);
+	store_close(&store);
+	ck_assert_int_eq(unlink(left), 0);
+	free(left);
 }
 END_TEST
 
@@ -569,6 +594,8 @@ Suite *test_suite(void)
 	tcase_add_test(found, journals_of_sessions_without_a_lock_are_found_one_after_the_other);
 	tcase_add_test(found,
 		where_a_journal_cannot_be_looked_into_its_process_tells_whether_it_is_left);
+	tcase_add_test(found,
+		a_journal_of_a_process_lies_among_the_users_state_too);
 	tcase_add_test(found, a_session_by_a_second_hard_link_leaves_the_others_work);
 	tcase_add_test(found, work_among_the_users_state_is_found_by_every_way_to_the_plot);
 	tcase_add_loop_test(found,

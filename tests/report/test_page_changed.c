@@ -106,6 +106,15 @@ START_TEST(what_came_went_and_grew_is_told_by_how_much)
 }
 END_TEST
 
+/* As many regions of the same kinds, one of them another. */
+START_TEST(a_bed_that_has_moved_is_another_plan)
+{
+	take(ROWS { "bb..", "....", NULL }, ROWS { ".bb.", "....", NULL });
+	ck_assert(make(NULL));
+	ck_assert_ptr_nonnull(heading("Plan"));
+}
+END_TEST
+
 START_TEST(what_is_bought_stands_first_then_the_sums)
 {
 	const struct line *line;
@@ -357,6 +366,7 @@ Suite *test_suite(void)
 
 	tcase_add_checked_fixture(hand, setup, teardown);
 	tcase_add_test(hand, what_came_went_and_grew_is_told_by_how_much);
+	tcase_add_test(hand, a_bed_that_has_moved_is_another_plan);
 	tcase_add_test(hand, what_is_bought_stands_first_then_the_sums);
 	tcase_add_test(hand, a_row_of_a_region_leads_there);
 	tcase_add_test(hand, what_is_no_number_is_told_before_and_now);

@@ -70,6 +70,19 @@ START_TEST(beds_stand_under_their_names_with_size_area_and_round)
 }
 END_TEST
 
+START_TEST(beds_alike_have_their_advice_once_each)
+{
+	struct desk *b = desk_new(ROWS { "bbbbb.bbbbb", "bbbbb.bbbbb", "bbbbb.bbbbb", NULL });
+	const struct page *page = desk_page(b, "Beds");
+	int cuts = 0;
+
+	for (size_t i = 0; i < page->count; i++)
+		cuts += strncmp(page->lines[i].label, "Cuts ", 5) == 0;
+	ck_assert_int_eq(cuts, 2);
+	desk_free(b);
+}
+END_TEST
+
 START_TEST(walls_and_fill_show_what_the_takeoff_says)
 {
 	struct desk *b = desk_new(ROWS { "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", NULL });
@@ -646,6 +659,7 @@ Suite *test_suite(void)
 	tcase_add_test(pages, areas_name_each_entry_and_open_ground_and_add_up);
 	tcase_add_test(pages, edges_name_pairs_that_meet_and_no_others);
 	tcase_add_test(pages, beds_stand_under_their_names_with_size_area_and_round);
+	tcase_add_test(pages, beds_alike_have_their_advice_once_each);
 	tcase_add_test(pages, walls_and_fill_show_what_the_takeoff_says);
 	tcase_add_test(pages, costs_stand_day_by_day_and_what_has_no_price_apart);
 	tcase_add_test(pages, edging_stands_with_its_length_runs_and_what_is_cut_up);

@@ -150,6 +150,7 @@ START_TEST(two_specimens_stand_half_of_both_spreads_apart)
 		"plant z \"Rose\"\n  spread 24 1/4 in\n  at 4,0\n");
 	check_one(SNAG_PLANT_CLOSE, 1, 0, "Yew and Rose stand 3 ft apart; grown they take "
 		"3 ft 1/8 in, half of both spreads.");
+	ck_assert_int_eq(planting_snag(&garden, SNAG_PLANT_CLOSE)->kind, PLANT_CLOSE_SPECIMENS);
 	garden_fini(&garden);
 	count(rows, "plant y \"Yew\"\n  spread 4 ft\n  at 1,0\n"
 		"plant z \"Rose\"\n  spread 2 ft\n  at 4,0\n");
@@ -205,6 +206,7 @@ START_TEST(in_a_drift_they_are_close_where_they_spread_wider_than_they_are_space
 	check_one(SNAG_PLANT_CLOSE, 0, 0,
 		"Thyme and Thyme stand 1 ft apart; grown they take 1 ft 1/8 in, half of both "
 		"spreads.");
+	ck_assert_int_eq(planting_snag(&garden, SNAG_PLANT_CLOSE)->kind, PLANT_CLOSE_DRIFTS);
 	garden_fini(&garden);
 	count(rows, "plant z \"Thyme\"\n  pattern square\n  drift b whole\n");
 	ck_assert_int_eq(planting_snags(&garden, SNAG_PLANT_CLOSE), 0);

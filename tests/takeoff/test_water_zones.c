@@ -99,7 +99,7 @@ START_TEST(zones_have_every_line_once_and_no_more_than_they_may)
 	water_zones_make(&zones, &arena, loads, BEDS, most);
 	for (int i = 0; i < zones.count; i++) {
 		const struct water_zone *zone = &zones.list[i];
-		int64_t emitters = 0;
+		int64_t emitters = 0, of_beds = 0;
 		int count = 0;
 
 		ck_assert_int_eq(zone->number, i + 1);
@@ -113,6 +113,8 @@ START_TEST(zones_have_every_line_once_and_no_more_than_they_may)
 			for (int k = 0; k < of->lines; k++)
 				emitters += lines[at][line++].emitters;
 			count += of->lines;
+			of_beds += of->emitters;
+			ck_assert_int_eq(of_beds, emitters);
 			if (line == drips[at].count) {
 				at++;
 				line = 0;
