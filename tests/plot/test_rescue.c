@@ -1,6 +1,6 @@
 /* What cut off sessions left: found, read, taken up, kept; never lost. */
-#include "base/folder.h"
 #include "plot/history/rescue.h"
+#include "base/folder.h"
 #include "base/path.h"
 #include "support/folder.h"
 #include "support/kept.h"
