@@ -108,6 +108,19 @@ START_TEST(titles_leave_out_what_is_not_told_and_nets_have_the_unit_of_their_siz
 }
 END_TEST
 
+static bool says(const struct text *text, const char *words)
+{
+	struct text line = TEXT_EMPTY;
+	bool found;
+
+	text_add(&line, text->bytes);
+	for (char *c = line.bytes; *c; c++)
+		*c = *c == '\n' ? ' ' : *c;
+	found = strstr(line.bytes, words) != NULL;
+	text_fini(&line);
+	return found;
+}
+
 START_TEST(of_other_units_all_is_in_those_of_the_new_plot)
 {
 	struct comparison comparison;
@@ -116,8 +129,12 @@ START_TEST(of_other_units_all_is_in_those_of_the_new_plot)
 	take("plots/court.plot", "plots/elbow.plot");
 	compare(&comparison, &gardens[OLD], &gardens[NEW]);
 	print_text(&text, &comparison);
-	ck_assert(strstr(text.bytes, "here all is in metres.\n") != NULL);
+	ck_assert(says(&text, " The plot before is in feet and inches; here all is in metres. "));
 	ck_assert(strstr(text.bytes, " sq ft") == NULL);
+	text_clear(&text);
+	compare(&comparison, &gardens[NEW], &gardens[OLD]);
+	print_text(&text, &comparison);
+	ck_assert(says(&text, " The plot before is in metres; here all is in feet and inches. "));
 	text_fini(&text);
 }
 END_TEST
@@ -431,6 +448,7 @@ START_TEST(text_and_json_tell_the_same_parts)
 		compare(&comparison, &gardens[OLD], &gardens[NEW]);
 		print_text(&text, &comparison);
 		json = json_of_comparison(&comparison);
+		ck_assert(json_get(json, "old") && json_get(json, "new"));
 		check_parts(&text, json_get(json, "figures"), seed);
 		ck_assert_int_eq(has_heading(&text, "More to buy and to haul"),
 			cJSON_GetArraySize(json_get(json, "more")) > 0);

@@ -287,13 +287,15 @@ START_TEST(page_and_json_have_the_ties)
 	garden_rectangle(&garden, 'p', 8, 4);
 	put_tie(3, 2, "Well", FEET(9, 0));
 	put_tie(0, 0, "Pier", FEET(5, 0));
+	put_tie(0, 0, "Shed", FEET(7, 0));
 	root = json_of(&garden, &text);
 	ties = json_get(json_get(root, "setout"), "ties");
-	ck_assert_int_eq(cJSON_GetArraySize(ties), 2);
+	ck_assert_int_eq(cJSON_GetArraySize(ties), 3);
 	ck_assert_str_eq(json_get(cJSON_GetArrayItem(ties, 0), "to")->valuestring, "Pier");
+	ck_assert_str_eq(json_get(cJSON_GetArrayItem(ties, 1), "to")->valuestring, "Shed");
 	ck_assert_double_eq_tol(json_get(cJSON_GetArrayItem(ties, 0), "length_m")->valuedouble,
 		5 * 0.3048, 1e-9);
-	ck_assert_double_eq_tol(cJSON_GetArrayItem(json_get(cJSON_GetArrayItem(ties, 1), "at_m"),
+	ck_assert_double_eq_tol(cJSON_GetArrayItem(json_get(cJSON_GetArrayItem(ties, 2), "at_m"),
 		1)->valuedouble, 2 * 0.3048, 1e-9);
 	cJSON_Delete(root);
 	text_fini(&text);
