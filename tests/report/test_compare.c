@@ -108,7 +108,7 @@ START_TEST(titles_leave_out_what_is_not_told_and_nets_have_the_unit_of_their_siz
 }
 END_TEST
 
-static bool says(const struct text *text, const char *words)
+static bool says(const struct text *text, const char *sentence)
 {
 	struct text line = TEXT_EMPTY;
 	bool found;
@@ -116,7 +116,7 @@ static bool says(const struct text *text, const char *words)
 	text_add(&line, text->bytes);
 	for (char *c = line.bytes; *c; c++)
 		*c = *c == '\n' ? ' ' : *c;
-	found = strstr(line.bytes, words) != NULL;
+	found = strstr(line.bytes, sentence) != NULL;
 	text_fini(&line);
 	return found;
 }
