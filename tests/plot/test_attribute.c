@@ -238,6 +238,7 @@ static const struct {
 	{ FENCE_LEAF, "4 ft", "1200 mm" },
 	{ FENCE_LEAF_FROM, "bought", NULL },
 	{ SERVICE_BELOW, "4 in", "100 mm" },
+	{ PLANT_SPACING, "1 ft", "300 mm" }, { PLANT_PATTERN, "triangular", NULL },
 };
 
 START_TEST(a_default_is_what_the_manual_says)
@@ -264,7 +265,7 @@ END_TEST
 
 START_TEST(all_other_attributes_have_no_default)
 {
-	for (enum attribute a = HEAD_TITLE; a <= SERVICE_BELOW; a++) {
+	for (enum attribute a = HEAD_TITLE; a < ATTRIBUTES; a++) {
 		bool is_listed = false;
 
 		for (int i = 0; i < COUNT(defaults); i++)
@@ -376,6 +377,9 @@ static const struct {
 	{ FENCE_LEAF, "1 ft", "3 m" },
 	{ SERVICE_DEPTH, "0 in", "10 m" }, { SERVICE_TRENCH, "1 in", "2 m" },
 	{ SERVICE_BELOW, "0 in", "2 m" },
+	{ PLANT_SPACING, "1 in", "10 m" }, { PLANT_SPREAD, "1 in", "30 m" },
+	{ PLANT_HEIGHT, "1 in", "30 m" }, { PLANT_SOIL, "0 in", "2 m" },
+	{ PLANT_POT, "1 in", "2 m" }, { PLANT_PRICE, "0", "1000000" },
 };
 
 static int64_t number_of(enum attribute a, const char *text)
@@ -417,7 +421,7 @@ END_TEST
 
 START_TEST(every_range_is_tested)
 {
-	for (enum attribute a = HEAD_TITLE; a <= SERVICE_BELOW; a++) {
+	for (enum attribute a = HEAD_TITLE; a < ATTRIBUTES; a++) {
 		enum value_kind kind = attribute_row(a)->rule.kind;
 		bool is_listed = false;
 
