@@ -265,7 +265,7 @@ END_TEST
 
 START_TEST(all_other_attributes_have_no_default)
 {
-	for (enum attribute a = HEAD_TITLE; a < ATTRIBUTES; a++) {
+	for (enum attribute a = HEAD_TITLE; (int)a < ATTRIBUTES; a++) {
 		bool is_listed = false;
 
 		for (int i = 0; i < COUNT(defaults); i++)
@@ -421,7 +421,7 @@ END_TEST
 
 START_TEST(every_range_is_tested)
 {
-	for (enum attribute a = HEAD_TITLE; a < ATTRIBUTES; a++) {
+	for (enum attribute a = HEAD_TITLE; (int)a < ATTRIBUTES; a++) {
 		enum value_kind kind = attribute_row(a)->rule.kind;
 		bool is_listed = false;
 
