@@ -156,6 +156,24 @@ START_TEST(a_file_that_is_no_book_is_left_alone_and_told_with_its_place)
 }
 END_TEST
 
+START_TEST(more_goods_than_a_book_has_are_told_and_no_book_is_made)
+{
+	for (int i = 0; i < 501; i++) {
+		struct text name = TEXT_EMPTY;
+
+		text_print(&name, "Thing %d", i);
+		details_add_extra(&editor_edit(&desk->editor)->details, text_take(&name),
+			(struct amount){ 1000000, AMOUNT_GOODS_EACH });
+	}
+	editor_stroke(&desk->editor);
+	desk_refresh(desk);
+	PRICE("File: yard.json", "");
+	ck_assert_msg(strncmp(desk->fault, "Not written: a price book for all that is bought: ", 50)
+		== 0, "%s", desk->fault);
+	ck_assert(!file_stamp(book).exists);
+}
+END_TEST
+
 START_TEST(a_book_that_is_named_but_missing_is_made_under_its_name)
 {
 	lay_out(OURS);
@@ -560,6 +578,7 @@ Suite *test_suite(void)
 	tcase_add_test(none, its_name_and_currency_are_offered_and_the_card_may_be_left);
 	tcase_add_test(none, a_book_that_is_there_is_taken_as_it_is);
 	tcase_add_test(none, a_file_that_is_no_book_is_left_alone_and_told_with_its_place);
+	tcase_add_test(none, more_goods_than_a_book_has_are_told_and_no_book_is_made);
 	tcase_add_test(none, a_book_that_is_named_but_missing_is_made_under_its_name);
 	tcase_add_test(none, where_nothing_is_bought_there_is_nothing_to_price_and_no_book_is_made);
 	tcase_add_checked_fixture(card, setup, teardown);

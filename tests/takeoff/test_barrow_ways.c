@@ -162,6 +162,11 @@ START_TEST(a_path_that_nobody_gets_to_is_told_once)
 	ck_assert_int_eq(count(SNAG_PATH_CUT_OFF), 0);
 	ck_assert_int_eq(count(SNAG_DROP_CUT_OFF), 1);
 	ck_assert_int_eq(garden_snag(&garden, SNAG_DROP_CUT_OFF, 0)->region, 1);
+	/* One gets to a part of it. */
+	given(ROWS { "bbbbp.", "b..bpb", "bbbbbb", NULL }, 2, 1);
+	put_fence("Fence", (const struct place[]){ { 4, 1 }, { 5, 1 } }, 2);
+	ck_assert_int_eq(count(SNAG_DROP_CUT_OFF), 1);
+	ck_assert_int_eq(garden_snag(&garden, SNAG_DROP_CUT_OFF, 0)->region, 1);
 }
 END_TEST
 
