@@ -69,11 +69,17 @@ START_TEST(two_plans_are_compared_in_full)
 {
 	struct comparison comparison;
 	struct text text = TEXT_EMPTY;
+	struct text_sink sink;
 
 	take("tests/plots/compare-old.plot", "tests/plots/compare-new.plot");
 	compare(&comparison, &gardens[OLD], &gardens[NEW]);
 	print_text(&text, &comparison);
 	golden_check("compare.txt", text.bytes);
+	text_clear(&text);
+	compare(&comparison, &gardens[OLD], &gardens[NEW]);
+	sink = text_sink(&text);
+	compare_json(&sink.sink, &comparison);
+	golden_check("compare.json", text.bytes);
 	text_fini(&text);
 }
 END_TEST

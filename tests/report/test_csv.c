@@ -187,6 +187,14 @@ START_TEST(the_court_prints_as_it_did)
 }
 END_TEST
 
+START_TEST(plants_and_pipes_print_as_they_did)
+{
+	garden_file(&garden, "plots/growing-court.plot");
+	rows = csv_of(&garden, &csv);
+	golden_check("growing-court.csv", csv.bytes);
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("csv");
@@ -203,5 +211,6 @@ Suite *test_suite(void)
 	tcase_add_test(items,
 		a_table_is_known_by_its_beginning_and_is_no_takeoff_to_be_written_over);
 	tcase_add_test(items, the_court_prints_as_it_did);
+	tcase_add_test(items, plants_and_pipes_print_as_they_did);
 	return suite;
 }

@@ -230,10 +230,17 @@ START_TEST(parts_of_rows_have_the_keys_of_the_format)
 }
 END_TEST
 
-START_TEST(the_sample_plot_prints_as_it_did)
+static const struct { const char *plot, *golden; } as_printed[] = {
+	{ "plots/court.plot", "court.json" },
+	{ "plots/growing-court.plot", "growing-court.json" },
+	{ "tests/plots/gallery.plot", "gallery.json" },
+};
+enum { AS_PRINTED = sizeof as_printed / sizeof *as_printed };
+
+START_TEST(whole_plots_print_as_they_did)
 {
-	open_file("plots/court.plot");
-	golden_check("court.json", json.bytes);
+	open_file(as_printed[_i].plot);
+	golden_check(as_printed[_i].golden, json.bytes);
 }
 END_TEST
 
@@ -730,7 +737,7 @@ Suite *test_suite(void)
 		levels_of_walls_and_fences_have_the_keys_of_the_format_in_their_order);
 	tcase_add_test(shape, a_region_that_is_named_has_its_name_after_its_letter);
 	tcase_add_test(shape, parts_of_rows_have_the_keys_of_the_format);
-	tcase_add_test(shape, the_sample_plot_prints_as_it_did);
+	tcase_add_loop_test(shape, whole_plots_print_as_they_did, 0, AS_PRINTED);
 	tcase_add_test(shape, only_rows_of_blocks_have_a_size_and_only_what_has_a_price_a_cost);
 	tcase_add_test(shape, a_snag_names_loop_and_side_only_where_a_side_is_meant);
 	tcase_add_loop_test(shape,
