@@ -193,6 +193,31 @@ START_TEST(a_name_that_is_taken_is_passed_over)
 }
 END_TEST
 
+/* Nor is what is not its own taken away when the process ends. */
+START_TEST(where_all_names_are_taken_none_is_begun_and_all_stay)
+{
+	struct temporary t;
+	pid_t child = fork();
+	int status;
+
+	if (child == 0) {
+		for (int number = 1; number <= 1000; number++) {
+			char name[64];
+
+			snprintf(name, sizeof name, ".parterre-%ld-%d", (long)getpid(), number);
+			make(name, "left");
+		}
+		if (temporary_begin(&t, in("file")) || errno != EEXIST)
+			_exit(1);
+		temporary_abandon();
+		_exit(0);
+	}
+	ck_assert_int_eq(waitpid(child, &status, 0), child);
+	ck_assert_int_eq(status, 0);
+	ck_assert_int_eq(folder_count(), 1000);
+}
+END_TEST
+
 /* ---- The user's state ------------------------------------------------------------------------ */
 
 START_TEST(files_of_a_plot_among_the_users_state_go_by_its_real_path)
@@ -251,6 +276,7 @@ Suite *test_suite(void)
 	tcase_add_test(place, a_signal_that_is_ignored_stays_so);
 	tcase_add_test(place, only_what_nobody_writes_any_longer_is_swept);
 	tcase_add_test(place, a_name_that_is_taken_is_passed_over);
+	tcase_add_test(place, where_all_names_are_taken_none_is_begun_and_all_stay);
 	tcase_add_test(place, files_of_a_plot_among_the_users_state_go_by_its_real_path);
 	return suite;
 }

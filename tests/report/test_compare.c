@@ -145,6 +145,26 @@ START_TEST(of_other_units_all_is_in_those_of_the_new_plot)
 }
 END_TEST
 
+/* 2 and 4 sq ft of lawn of 4 in of soil, all of it dug there: with 15 % settlement. */
+START_TEST(what_is_dug_here_is_compared_too)
+{
+	static const char *const rows[VERSIONS][3] = { [OLD] = { "ll..", NULL },
+		[NEW] = { "llll", NULL } };
+	struct comparison comparison;
+	struct text text = TEXT_EMPTY;
+
+	for (int i = 0; i < VERSIONS; i++) {
+		garden_rows(&gardens[i], rows[i]);
+		plot_set(&gardens[i].plot, 0, ALLOW_TOPSOIL, "6 in");
+		garden_count(&gardens[i]);
+	}
+	compare(&comparison, &gardens[OLD], &gardens[NEW]);
+	print_text(&text, &comparison);
+	ck_assert(strstr(text.bytes, "Dug here"));
+	text_fini(&text);
+}
+END_TEST
+
 /* ---- Laws ------------------------------------------------------------------------------------ */
 
 /* Other ground here and there, and now and then another attribute. */
@@ -502,6 +522,7 @@ Suite *test_suite(void)
 	tcase_add_test(all, two_plans_are_compared_in_full);
 	tcase_add_test(all, titles_leave_out_what_is_not_told_and_nets_have_the_unit_of_their_size);
 	tcase_add_test(all, of_other_units_all_is_in_those_of_the_new_plot);
+	tcase_add_test(all, what_is_dug_here_is_compared_too);
 	tcase_add_test(all, of_a_plan_and_itself_nothing_differs);
 	tcase_add_test(all, nothing_differs_only_where_the_takeoffs_are_the_same);
 	tcase_add_test(all, whoever_wants_no_more_differences_is_given_none);

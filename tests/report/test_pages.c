@@ -235,6 +235,18 @@ START_TEST(levels_stand_with_cut_fill_and_falls)
 }
 END_TEST
 
+START_TEST(where_no_drops_are_measured_levels_say_so)
+{
+	struct desk *b = desk_new(ROWS { "....pp..", "....pp..", NULL });
+
+	plot_add_lines(editor_edit(&b->editor), "finish 0,0 3 in\n");
+	editor_stroke(&b->editor);
+	desk_refresh(b);
+	desk_line(b, "Levels", "", "No drops are measured: all is dug as on level ground.");
+	desk_free(b);
+}
+END_TEST
+
 /* 6 x 4 ft at ground level: four lines of six emitters; an inch on 24 sq ft is 14.96 gal. */
 START_TEST(watering_stands_with_its_supply_zones_and_months)
 {
@@ -666,6 +678,7 @@ Suite *test_suite(void)
 	tcase_add_test(pages, what_is_dug_stands_by_purpose_by_kind_and_as_loads);
 	tcase_add_test(pages, a_fence_stands_under_its_name_with_what_it_takes);
 	tcase_add_test(pages, levels_stand_with_cut_fill_and_falls);
+	tcase_add_test(pages, where_no_drops_are_measured_levels_say_so);
 	tcase_add_test(pages, watering_stands_with_its_supply_zones_and_months);
 	tcase_add_test(pages, watering_lists_no_months_where_none_asks_for_water);
 	tcase_add_test(pages, planting_says_that_no_need_of_sun_is_checked_without_a_latitude);
