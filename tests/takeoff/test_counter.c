@@ -28,13 +28,15 @@ static const struct row {
 	{ "spoil", 3 * CUBIC_FOOT, UNITS_IMPERIAL, PACK_BULK, "1 cu yd", 1 },
 	{ "soil.compost", 0.33, UNITS_METRIC, PACK_BULK, "1 m3", 2 },
 	{ "soil.compost", 0.22, UNITS_METRIC, PACK_BAG, "12.5 L", 18 },
-	{ "mulch", 0.12, UNITS_METRIC, PACK_BAG, "50 L", 3 },
+	{ "mulch", 0.2, UNITS_METRIC, PACK_BAG, "50 L", 4 },
+	{ "mulch", 0.201, UNITS_METRIC, PACK_BAG, "50 L", 5 },
 	/* 1,600 kg/m3: 2,080 kg. */
 	{ "stone.surface.clean", 1.3, UNITS_METRIC, PACK_BULK, "1 t", 9 },
 	{ "turf", 37.8 * SQUARE_FOOT, UNITS_IMPERIAL, PACK_BULK, "1 sq ft", 38 },
 	{ "turf", 15.2, UNITS_METRIC, PACK_BULK, "1 m2", 16 },
 	{ "seed", 2.2 * POUND, UNITS_IMPERIAL, PACK_BULK, "1 lb", 3 },
-	{ "seed", 0.6, UNITS_METRIC, PACK_BULK, "500 g", 2 },
+	{ "seed", 10, UNITS_METRIC, PACK_BULK, "500 g", 20 },
+	{ "seed", 10.1, UNITS_METRIC, PACK_BULK, "500 g", 21 },
 	{ "edging.piece", 31, UNITS_METRIC, PACK_PIECE, "1", 31 },
 };
 
