@@ -98,15 +98,18 @@ START_TEST(the_question_says_what_is_meant)
 {
 	struct desk *b = sit();
 
-	desk_answer(b, ROWS { "", "", NULL });
+	desk_answer(b, ROWS { "", "", "Mark it", "", NULL });
 	desk_type(b, ":");
-	desk_asked(b, "this cell, 1 ft x 1 ft");
+	desk_asked(b, "Along this cell, 1 ft x 1 ft");
 	ck_assert_str_eq(b->offered, "Lay a fence: \nSet a gate: \nTake out the fence: \n"
 		"Take out the gate: \nFence the whole plan: \n");
 	peg(b, (struct place){ 2, 1 }, (struct place){ 5, 3 });
 	desk_type(b, ":");
-	desk_asked(b, "rectangle, 4 ft x 3 ft");
+	desk_asked(b, "Along the rectangle, 4 ft x 3 ft");
 	ck_assert_int_eq(editor_state(&b->editor), STATE_PEGGED);
+	desk_press(b, PRESS_ENTER);
+	desk_type(b, ":");
+	desk_asked(b, "Along what is marked, 4 ft x 3 ft");
 	ck_assert(editor_is_saved(&b->editor));
 	desk_free(b);
 }
