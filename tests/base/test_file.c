@@ -251,7 +251,7 @@ START_TEST(a_new_file_has_the_mode_that_new_files_have)
 	mode_t mask = umask(027);
 
 	ck_assert(write_to(in("file"), "text"));
-	umask(mask);
+	ck_assert_int_eq(umask(mask), 027);
 	check_holds("file", "text");
 	ck_assert_int_eq(status_of("file").st_mode, S_IFREG | 0640);
 	ck_assert_int_eq(entries(), 1);
