@@ -1105,6 +1105,32 @@ static void add_table(TCase *table)
 	tcase_add_test(table, no_act_is_a_letter);
 }
 
+/* Each row of the list of cards, and whatever it asks. */
+START_TEST(a_card_that_is_left_changes_nothing_and_says_nothing)
+{
+	struct desk *b = desk_new(ROWS { "bbpplS", "bbppl.", NULL });
+	char rows[sizeof b->offered], *left = rows, *row;
+
+	plot_add_lines(editor_edit(&b->editor), "extra \"Boards\" 3 each\n"
+		"fence \"Pickets\"\n  run 0,0 6,0\nhouse \"Home\"\n  from 0,-9 to 6,-1\n"
+		"plant v \"Sage\"\n  at 5,1\n");
+	editor_stroke(&b->editor);
+	desk_answer(b, ROWS { "", NULL });
+	desk_do(b, ACT_CARDS);
+	memcpy(rows, b->offered, sizeof rows);
+	while ((row = strsep(&left, "\n")) && *row) {
+		*strrchr(row, ':') = '\0'; /* and a note behind it */
+		text_clear(&b->editor.message);
+		desk_answered(b);
+		desk_answer(b, (const char *[]){ row, "", NULL });
+		desk_do(b, ACT_CARDS);
+		ck_assert_msg(!b->editor.message.length, "%s: %s", row, b->editor.message.bytes);
+		ck_assert_int_eq(b->editor.position, 1);
+	}
+	desk_free(b);
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("acts");
@@ -1121,6 +1147,7 @@ Suite *test_suite(void)
 	tcase_add_test(pages, the_plots_card_sets_its_title_and_axis_in_one_step);
 	tcase_add_test(pages, a_card_refuses_what_the_file_would_refuse);
 	tcase_add_test(pages, a_beds_card_shows_what_is_set_and_sets_the_rest);
+	tcase_add_test(pages, a_card_that_is_left_changes_nothing_and_says_nothing);
 	add_files(suite_case(suite, "files"));
 	add_table(suite_case(suite, "table"));
 	return suite;

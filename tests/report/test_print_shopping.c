@@ -508,6 +508,18 @@ START_TEST(all_that_is_bought_has_its_row_with_order_and_weight_and_nothing_else
 }
 END_TEST
 
+/* Beds that are amended where they lie. */
+START_TEST(where_nothing_is_hauled_away_all_is_brought)
+{
+	garden_fini(&garden);
+	garden_rectangle(&garden, 'b', 8, 4);
+	plot_set(&garden.plot, 'b', BED_BUILD, "level");
+	print(NULL);
+	ck_assert(shows("\nWeight  "));
+	ck_assert(!shows("to take away"));
+}
+END_TEST
+
 /* Half a yard of spoil is 1,200 lb; the haulier carries 400. */
 START_TEST(what_is_hauled_away_is_not_said_to_be_brought)
 {
@@ -541,6 +553,7 @@ Suite *test_suite(void)
 	tcase_add_test(costs, a_weight_that_is_not_known_is_owned_up_to);
 	tcase_add_test(costs, each_supplier_has_its_order_with_the_spec_and_the_day);
 	tcase_add_test(costs, what_is_hauled_away_is_not_said_to_be_brought);
+	tcase_add_test(costs, where_nothing_is_hauled_away_all_is_brought);
 	tcase_add_test(costs, who_works_alone_is_told_of_lighter_bags);
 	tcase_add_test(costs, a_supplier_is_asked_for_panels_that_fit_between_the_posts);
 	tcase_add_test(costs, panels_of_two_fences_are_named_once_and_their_holes_apart);
