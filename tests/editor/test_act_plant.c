@@ -1,6 +1,7 @@
 /* Planting without a terminal: kinds by their cards, specimens by Space and Delete, bands of beds
  * by questions; what is said, and what the cell then says. */
 #include "support/desk.h"
+#include "support/plots.h"
 #include "support/plot_check.h"
 #include "support/runner.h"
 
@@ -146,6 +147,22 @@ START_TEST(its_card_lists_what_is_planted_and_lifts_what_is_emptied)
 	desk_press(b, PRESS_BACKSPACE);
 	ck_assert_uint_eq(plant(b, 0)->specimen_count, 2);
 	ck_assert_int_eq(plant_spacing(plant(b, 0), UNITS_IMPERIAL), 3 * NM_PER_FOOT);
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(the_list_of_plants_says_how_many_stand_and_fill)
+{
+	struct desk *b = sit();
+
+	plot_add_lines(editor_edit(&b->editor), "plant r \"Rose\"\n  at 0,0\n  drift b front\n"
+		"plant s \"Sage\"\n  drift b front\n  drift b back\n"
+		"plant t \"Thyme\"\n  at 0,1\n  at 1,1\nplant u \"Yew\"\n");
+	editor_stroke(&b->editor);
+	desk_answer(b, ANSWERS { "Remove a plant", "", NULL });
+	desk_type(b, "#");
+	ck_assert_str_eq(b->offered, "r Rose: 1 single, 1 band\ns Sage: 2 bands\n"
+		"t Thyme: 2 single\nu Yew: \n");
 	desk_free(b);
 }
 END_TEST
@@ -362,6 +379,7 @@ Suite *test_suite(void)
 	tcase_add_test(kinds, a_plant_is_changed_by_its_card_and_removed);
 	tcase_add_test(kinds, its_card_lists_what_is_planted_and_lifts_what_is_emptied);
 	tcase_add_test(specimens, space_sets_a_specimen_and_delete_lifts_it_before_the_ground);
+	tcase_add_test(specimens, the_list_of_plants_says_how_many_stand_and_fill);
 	tcase_add_test(specimens, no_plant_stands_on_a_path_and_no_image_does);
 	tcase_add_test(specimens, shapes_are_not_laid_of_plants);
 	tcase_add_test(specimens, a_letter_that_is_nobodys_is_told_with_plants_among_the_rest);
