@@ -6,6 +6,7 @@ column, binary operators have a blank on both sides, a declaration begins with i
 import re
 from dataclasses import dataclass
 
+NAME = re.compile(r'(\w+)\(')
 COMMENT_OR_QUOTED = re.compile(
     r'/\*.*?\*/|//[^\n]*|"(?:\\.|[^"\\\n])*"|\'(?:\\.|[^\'\\\n])*\'', re.S)
 DECLARATION = re.compile(
@@ -22,6 +23,7 @@ class Line:
     is_table: bool      # outside functions: no test program is seen to reach it
     begins: bool        # a statement begins here
     function: int       # the number of the line its function begins at; 0 for a table
+    name: str           # of the function; '' for a table
 
 
 def bare_of(text):
@@ -43,6 +45,7 @@ def lines_of(text):
     bare_lines = bare_of(text).split('\n')
     found = []
     function = begun = 0            # the line of the head of the function we are in, or may be
+    name = ''
     in_table = in_assert = in_macro = False
     before = ';'                    # the last sign of the code before
     for number, (line, bare) in enumerate(zip(text.split('\n'), bare_lines), 1):
@@ -56,14 +59,16 @@ def lines_of(text):
             in_table = '=' in code or code.startswith('enum')
         if bare[0] == '{':
             function, in_table = begun, False
+            head = NAME.search(bare_lines[begun - 1])
+            name = head[1] if head else ''
         in_assert = in_assert or code.startswith(('assert(', 'static_assert('))
         if not in_assert and (function or in_table) and not (
                 is_declaration(bare) and '=' not in bare):
             found.append(Line(number, line, bare, not function,
-                              before in ';{}:)' or before == 'else', function))
+                              before in ';{}:)' or before == 'else', function, name))
         if in_assert and code.endswith(';'):
             in_assert = False
         if bare[0] == '}':
-            function, in_table = 0, False
+            function, in_table, name = 0, False, ''
         before = 'else' if code.endswith('else') else code[-1]
     return found
