@@ -1110,6 +1110,7 @@ START_TEST(a_card_that_is_left_changes_nothing_and_says_nothing)
 {
 	struct desk *b = desk_new(ROWS { "bbpplS", "bbppl.", NULL });
 	char rows[sizeof b->offered], *left = rows, *row;
+	const char *answers[] = { NULL, "", NULL };
 
 	plot_add_lines(editor_edit(&b->editor), "extra \"Boards\" 3 each\n"
 		"fence \"Pickets\"\n  run 0,0 6,0\nhouse \"Home\"\n  from 0,-9 to 6,-1\n"
@@ -1122,7 +1123,8 @@ START_TEST(a_card_that_is_left_changes_nothing_and_says_nothing)
 		*strrchr(row, ':') = '\0'; /* and a note behind it */
 		text_clear(&b->editor.message);
 		desk_answered(b);
-		desk_answer(b, (const char *[]){ row, "", NULL });
+		answers[0] = row;
+		desk_answer(b, answers);
 		desk_do(b, ACT_CARDS);
 		ck_assert_msg(!b->editor.message.length, "%s: %s", row, b->editor.message.bytes);
 		ck_assert_int_eq(b->editor.position, 1);
