@@ -187,19 +187,17 @@ END_TEST
 /* 100,000 1/2 in and more, at the last column. */
 START_TEST(no_mark_runs_over_the_page)
 {
+	static const struct { nm unit; const char *last; } rows[] = {
+		{ 1000 * NM_PER_INCH + NM_PER_INCH / 224, " 112000 1/2\n" },
+		{ 1000 * NM_PER_INCH + 15 * NM_PER_INCH / (16 * 112), " 112000 15/16\n" },
+	};
+
 	lay(7, (const int[]){ 16, 16, 16, 16, 16, 16, 16 });
-	print(UNITS_IMPERIAL, 1000 * NM_PER_INCH + NM_PER_INCH / 224, &(struct strip){ .count = 7,
+	print(UNITS_IMPERIAL, rows[_i].unit, &(struct strip){ .count = 7,
 		.through = { true, true } });
 	for (const char *line = page.bytes; *line; line += strcspn(line, "\n") + 1)
 		ck_assert_uint_le(strcspn(line, "\n"), 80);
-	ck_assert_ptr_nonnull(strstr(page.bytes, " 112000 1/2\n"));
-	text_clear(&page);
-	lay(7, (const int[]){ 16, 16, 16, 16, 16, 16, 16 });
-	print(UNITS_IMPERIAL, 1000 * NM_PER_INCH + 15 * NM_PER_INCH / (16 * 112), &(struct strip){
-		.count = 7, .through = { true, true } });
-	ck_assert_ptr_nonnull(strstr(page.bytes, " 112000 15/16\n"));
-	for (const char *line = page.bytes; *line; line += strcspn(line, "\n") + 1)
-		ck_assert_uint_le(strcspn(line, "\n"), 80);
+	ck_assert_ptr_nonnull(strstr(page.bytes, rows[_i].last));
 }
 END_TEST
 
@@ -217,7 +215,7 @@ Suite *test_suite(void)
 	tcase_add_test(row, marks_are_read_to_a_sixteenth);
 	tcase_add_test(row, a_mark_that_would_touch_the_next_is_left_out_where_none_is_sawn);
 	tcase_add_test(row, a_metric_tape_is_in_whole_millimetres_even_past_a_metre);
-	tcase_add_test(row, no_mark_runs_over_the_page);
+	tcase_add_loop_test(row, no_mark_runs_over_the_page, 0, 2);
 
 	tcase_add_checked_fixture(rows, NULL, teardown);
 	tcase_add_test(rows, seven_blocks_are_one_row);
