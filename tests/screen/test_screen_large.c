@@ -278,6 +278,35 @@ START_TEST(figures_that_all_have_other_names_are_compared_soon)
 }
 END_TEST
 
+/* ---- Given up -------------------------------------------------------------------------------- */
+
+static const char waiting[] = "Counting. Esc gives it up.";
+
+/* Esc is for what is waited for alone: on the plan it would have it said that there is nothing to
+ * go back from. */
+START_TEST(an_act_that_waits_for_figures_is_given_up)
+{
+	sit("noise", very_large());
+	terminal_keys(at.t, ",");
+	terminal_wait(at.t, waiting);
+	terminal_keys(at.t, "escape");
+	terminal_wait(at.t, "Given up: it is not counted yet.");
+}
+END_TEST
+
+START_TEST(keys_after_an_act_that_waits_are_done_after_it)
+{
+	sit("noise", large());
+	page_turn_to(at.t, "Beds");
+	terminal_keys(at.t, "! t h e r e enter");
+	terminal_type(at.t, "zz");
+	terminal_wait(at.t, "Typed: zz. Nothing here has it");
+	terminal_keys(at.t, "escape escape");
+	terminal_wait_gone(at.t, "go where?");
+	ck_assert(!terminal_shows(at.t, waiting));
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("screen_large");
@@ -300,6 +329,8 @@ Suite *test_suite(void)
 	tcase_add_test(keys, a_held_key_lays_its_trail);
 	tcase_add_loop_test(ends, a_signal_ends_the_program_while_it_counts, 0, MANY);
 	tcase_add_test(ends, a_snag_is_gone_to_when_they_are_counted_and_the_next_at_once);
+	tcase_add_test(ends, an_act_that_waits_for_figures_is_given_up);
+	tcase_add_test(ends, keys_after_an_act_that_waits_are_done_after_it);
 	tcase_add_test(ends, a_takeoff_is_written_when_it_is_counted);
 	tcase_add_test(ends, figures_that_all_have_other_names_are_compared_soon);
 	return suite;
