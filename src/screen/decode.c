@@ -253,13 +253,8 @@ static int key_step(struct decoder *d)
 	size_t count;
 	const unsigned char *bytes = front(d, &count);
 
-	if (d->late_length) {
-		int press = late_step(d);
-
-		if (press != PRESS_NOTHING || d->within != WITHIN_NOTHING || d->at == d->end)
-			return press;
-		bytes = front(d, &count); /* all of it, or after the rest */
-	}
+	if (d->late_length)
+		return late_step(d); /* what is left is looked at anew */
 	for (int i = 0; i < d->learnt_count; i++) {
 		size_t length = strlen(d->learnt[i].bytes);
 

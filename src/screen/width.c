@@ -12,7 +12,7 @@ size_t width_character(const char *text, size_t length, wchar_t *shown, int *col
 {
 	char bytes[MB_LEN_MAX];
 	mbstate_t state = { 0 };
-	uint32_t code = 0;
+	uint32_t code;
 	size_t taken = utf8_decode(text, length, &code);
 	bool is_text = taken && (utf8_is_text(code) || utf8_is_joiner(code));
 

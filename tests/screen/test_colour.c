@@ -1,7 +1,9 @@
 /* The picture's colours: what is written can be read on every ground, and grounds are told apart
  * by all kinds of colour vision. */
 
+#include "base/text.h"
 #include "screen/colour.h"
+#include "support/golden.h"
 #include "support/runner.h"
 
 #include <math.h>
@@ -302,6 +304,51 @@ START_TEST(of_eight_colours_every_second_entry_has_a_pattern_and_without_any_non
 }
 END_TEST
 
+/* ---- As they were looked at ------------------------------------------------------------------ */
+
+static void add_paint(struct text *out, const char *what, int number, struct paint paint)
+{
+	text_print(out, "%s %d: %d on %d%s%s%s\n", what, number, paint.ink, paint.ground,
+		paint.is_bold ? " bold" : "", paint.is_underlined ? " underlined" : "",
+		paint.is_reversed ? " reversed" : "");
+}
+
+static void add_classes(struct text *out, enum colour_level level)
+{
+	static const char *const names[] = { [CLASS_BED] = "bed", [CLASS_PATH] = "path",
+		[CLASS_LAWN] = "lawn", [CLASS_FIXTURE] = "fixture", [CLASS_OPEN] = "open" };
+
+	for (int class = CLASS_BED; class <= CLASS_OPEN; class++)
+		for (int rank = 0; rank <= COLOUR_SHADES; rank++) {
+			if (colour_is_hatched(level, (enum plot_class)class, rank))
+				text_add(out, "hatched ");
+			add_paint(out, names[class], rank,
+				colour_of(level, (enum plot_class)class, rank));
+		}
+}
+
+START_TEST(all_colours_are_as_they_were_looked_at)
+{
+	struct text out = TEXT_EMPTY;
+
+	for (int level = COLOUR_NONE; level <= COLOUR_FINE; level++) {
+		enum colour_level of = (enum colour_level)level;
+
+		text_print(&out, "---- level %d, %d shades, fence %d\n", level, colour_shades(of),
+			colour_fence(of));
+		add_classes(&out, of);
+		add_paint(&out, "cursor", 0, colour_cursor(of));
+		add_paint(&out, "outline", 0, colour_outline(of));
+	}
+	for (int depth = 0; depth < COLOUR_DEPTHS; depth++)
+		add_paint(&out, "depth", depth, colour_depth(depth));
+	for (int light = 0; light < COLOUR_LIGHTS; light++)
+		add_paint(&out, "light", light, colour_light(light));
+	golden_check("screen/colours.txt", out.bytes);
+	text_fini(&out);
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("colour");
@@ -319,5 +366,6 @@ Suite *test_suite(void)
 	tcase_add_test(colours, cursor_outline_and_fence_are_like_no_ground);
 	tcase_add_test(colours,
 		of_eight_colours_every_second_entry_has_a_pattern_and_without_any_none_has);
+	tcase_add_test(colours, all_colours_are_as_they_were_looked_at);
 	return suite;
 }

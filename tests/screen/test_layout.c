@@ -1,6 +1,8 @@
 /* Where things stand on the screen. */
 
+#include "base/text.h"
 #include "screen/layout.h"
+#include "support/golden.h"
 #include "support/runner.h"
 
 static void check_area(struct area a, int row, int column, int rows, int columns)
@@ -170,6 +172,53 @@ START_TEST(on_every_size_all_areas_are_on_the_screen_apart_and_pages_covered_who
 }
 END_TEST
 
+/* ---- As they were looked at ------------------------------------------------------------------ */
+
+static void add_areas(struct text *out, const struct layout *l)
+{
+	const struct {
+		const char *name;
+		struct area area;
+	} areas[] = {
+		{ "status", l->status }, { "ruler", l->ruler }, { "side", l->side_ruler },
+		{ "plan", l->plan }, { "divider", l->divider }, { "panel", l->panel },
+		{ "second", l->second }, { "here", l->here }, { "list", l->list },
+		{ "form", l->form }, { "scale", l->scale }, { "message", l->message },
+		{ "keys", l->keys },
+	};
+
+	for (size_t i = 0; i < sizeof areas / sizeof *areas; i++)
+		text_print(out, "  %s %d,%d %dx%d", areas[i].name, areas[i].area.row,
+			areas[i].area.column, areas[i].area.rows, areas[i].area.columns);
+	text_add(out, "\n");
+}
+
+/* Each width with each panel and plan, and by turns with each height, foot and scale. */
+START_TEST(everything_is_where_it_was_looked_at)
+{
+	static const int heights[] = { 18, 19, 24, 41, 60 }, feet[] = { 0, 5, 4, 99 };
+	static const int widths[] = { 60, 61, 73, 79, 80, 81, 101, 120, 167, 168, 250 };
+	static const int plans[] = { 2, 44, 128 };
+	struct text out = TEXT_EMPTY;
+	int turn = 0;
+
+	for (size_t i = 0; i < sizeof widths / sizeof *widths; i++)
+		for (int panel = PANEL_NORMAL; panel <= PANEL_HIDDEN; panel++)
+			for (size_t j = 0; j < sizeof plans / sizeof *plans; j++, turn++) {
+				const struct wanted wanted = { (enum panel_width)panel, plans[j],
+					feet[turn % 4], turn % 7 == 0 };
+				struct layout l = layout_of(heights[turn % 5], widths[i], &wanted);
+
+				text_print(&out, "%d x %d, panel %d, plan %d, here %d%s\n",
+					heights[turn % 5], widths[i], panel, plans[j],
+					wanted.here, wanted.scale ? ", scale" : "");
+				add_areas(&out, &l);
+			}
+	golden_check("screen/layouts.txt", out.bytes);
+	text_fini(&out);
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("screen layout");
@@ -186,5 +235,6 @@ Suite *test_suite(void)
 	tcase_add_loop_test(areas,
 		on_every_size_all_areas_are_on_the_screen_apart_and_pages_covered_whole,
 		PANEL_NORMAL, PANEL_HIDDEN + 1);
+	tcase_add_test(areas, everything_is_where_it_was_looked_at);
 	return suite;
 }
