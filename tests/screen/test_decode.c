@@ -253,11 +253,30 @@ START_TEST(what_the_terminal_says_of_its_keys_goes_first)
 }
 END_TEST
 
+/* Two bytes each, of which no other terminal makes a key. */
+START_TEST(so_many_keys_are_learnt_and_no_more)
+{
+	char bytes[LEARNT_MOST + 2][3];
+
+	for (int i = 0; i < LEARNT_MOST + 2; i++) {
+		snprintf(bytes[i], sizeof bytes[i], "\002%c", '0' + i);
+		decode_learn(&d, bytes[i], PRESS_F1 + i % 3);
+	}
+	type(bytes[LEARNT_MOST - 1]);
+	check_keys("the last", (int[]){ PRESS_F1 + (LEARNT_MOST - 1) % 3, 0 });
+	type(bytes[LEARNT_MOST]);
+	check_keys("one more", (int[]){ PRESS_OTHER, '0' + LEARNT_MOST, 0 });
+	type(bytes[0]);
+	check_keys("the first", (int[]){ PRESS_F1, 0 });
+}
+END_TEST
+
 /* ---- What means nothing ---------------------------------------------------------------------- */
 
 static const char *const nothings[] = {
 	"\033[<2;12;5M", "\033[<2;12;5m", "\033[<1;12;5M", "\033[<66;12;5M", "\033[<67;12;5M",
 	"\033[<128;12;5M", "\033[<34;12;5M", "\033[<0;99999;1M", "\033[<;;M", "\033[<M",
+	"\033[<00000000;00000001;00001M", "\033[<000000000;000000001;0000001M",
 	"\033[M\"!!", "\033[M!!!", "\033[12;40R", "\033[?62;1;6c", "\033[>0;276;0c", "\033[0n",
 	"\033[I", "\033[O", "\033[8;24;80t", "\033[?2026;2$y", "\033[201~",
 	"\033]11;rgb:0000/0000/0000\007", "\033]11;rgb:0/0/0\033\\",
@@ -321,6 +340,10 @@ START_TEST(a_sequence_of_any_length_is_one)
 	come(bytes, 100001);
 	take();
 	check_keys("what ends it is no part of it", (int[]){ PRESS_BACKSPACE, 0 });
+	bytes[100000] = '\r';
+	come(bytes, 100001);
+	take();
+	check_keys("Enter ends it too", (int[]){ PRESS_ENTER, 0 });
 	come(bytes, 300);
 	take();
 	type("b");
@@ -592,6 +615,7 @@ Suite *test_suite(void)
 	tcase_add_test(all, the_rest_of_a_sequence_that_comes_late_is_no_key);
 	tcase_add_test(all, esc_and_a_key_typed_at_once_are_two_keys);
 	tcase_add_test(all, what_the_terminal_says_of_its_keys_goes_first);
+	tcase_add_test(all, so_many_keys_are_learnt_and_no_more);
 	tcase_add_test(all, a_letter_that_the_locale_lacks_is_told);
 	tcase_add_loop_test(all, what_means_nothing_is_no_key, 0, NOTHINGS);
 	tcase_add_loop_test(all, what_means_nothing_lets_the_next_key_through_at_once, 0, NOTHINGS);

@@ -288,6 +288,8 @@ END_TEST
 
 /* ---- To the byte ----------------------------------------------------------------------------- */
 
+#define TEN ";;;;;;;;;;"
+
 static const struct {
 	const char *bytes, *shorter;
 } rows[] = {
@@ -311,6 +313,10 @@ static const struct {
 	{ "\033[31ma\033[38;2;1;2;3mb\033[31mc", "\033[31ma\033[38;2;1;2;3mb\033[31mc" },
 	{ "\033[31ma\033[22mb", "\033[31ma\033[22mb" },
 	{ "\033[?25l\033]0;t\007\u25C6", "\033[?25l\033]0;t\007\u25C6" },
+	/* so many parameters are known, and no larger ones */
+	{ "\033[" TEN TEN TEN "31ma\033[31mb", "\033[0;31mab" },
+	{ "\033[" TEN TEN TEN ";31ma\033[31mb", "\033[" TEN TEN TEN ";31ma\033[31mb" },
+	{ "\033[0;9999999999999ma\033[0mb", "\033[0;9999999999999ma\033[mb" },
 	{ "\033[4\033[31ma", NULL }, /* a cut sequence is no reason to fall over */
 	{ "a\033[4", "a\033[4" },
 };
