@@ -12,11 +12,6 @@ static const chtype attributes[] = {
 	[LOOK_FIELD] = A_UNDERLINE,
 };
 
-unsigned int draw_look(enum look look)
-{
-	return attributes[look];
-}
-
 /* One cell: a character and what joins it, of which curses takes but a few. */
 static void put(int row, int column, wchar_t *words, int count)
 {

@@ -38,7 +38,4 @@ void draw_clear(const struct area *area);
 /* Blanks, with a line at the left. */
 void draw_card(const struct area *area);
 
-/* The curses attribute of a look. */
-unsigned int draw_look(enum look look);
-
 #endif

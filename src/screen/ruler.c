@@ -43,14 +43,14 @@ static nm first_label(const struct editor *editor, const struct extent *extent, 
 	return (extent->first * plot_cell(editor->plot) + step - 1) / step * step;
 }
 
-/* Leaves out labels that would reach beyond the ruler, into the last one, or over what is taken. */
+/* Leaves out labels that would reach beyond the ruler, or over what is taken. They are shorter than
+ * what they are apart. */
 static void draw_across(const struct editor *editor, const struct area *ruler,
 	const struct extent *extent, const struct bracket *taken)
 {
 	nm cell = plot_cell(editor->plot);
 	nm step = ruler_step(editor, extent->characters, extent->cells, APART_ACROSS);
 	struct text words = TEXT_EMPTY;
-	int end = 0;
 
 	for (nm at = first_label(editor, extent, step); at / cell <= extent->last; at += step) {
 		struct place on = { (int)(at / cell), editor->view.first.y };
@@ -58,11 +58,10 @@ static void draw_across(const struct editor *editor, const struct area *ruler,
 
 		ruler_words(editor, at, &words);
 		after = column + (int)words.length;
-		if (after > ruler->columns || column < end ||
+		if (after > ruler->columns ||
 		    (taken->length && taken->last >= column && taken->first < after))
 			continue;
 		draw_text(ruler, 0, column, words.bytes, LOOK_PLAIN);
-		end = after + 1;
 	}
 	text_fini(&words);
 }

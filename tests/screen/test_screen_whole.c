@@ -242,6 +242,20 @@ static const struct sitting plans[] = {
 	{ "plan-axes-ascii", "gallery.plot", { SMALL, .env = ascii }, false, AXES },
 };
 
+/* A region that is no rectangle: what is around it within its rectangle stays in view. */
+static const struct sitting carried[] = {
+	{ "carried", "gallery.plot", { SMALL }, false, { "right 3 down "
+		"! M a r k space t h i s enter", "8 right 4 down", "/", "_", "\\ \\ \\" } },
+	{ "carried-none", "gallery.plot", { SMALL, .env = no_colour }, false, { "right 3 down "
+		"! M a r k space t h i s enter", "8 right 4 down", "_" } },
+};
+
+START_TEST(a_region_that_is_carried_is_drawn_as_it_was_looked_at)
+{
+	check(&carried[_i]);
+}
+END_TEST
+
 /* With one, two and three rows below it. */
 #define BELOW { "1", "5 right 5 down" }
 
@@ -278,6 +292,8 @@ static const struct sitting layers[] = {
 	{ "levels-far", "gallery.plot", { SMALL }, false, { LEVELS, "/", "/", "2 right 1 down" } },
 	{ "levels-far-none", "gallery.plot", { SMALL, .env = no_colour }, false, { LEVELS,
 		"/", "/" } },
+	{ "levels-moved", "falling.plot", { SMALL }, false, { LEVELS, "\\ 2 3 right 1 1 down",
+		"9 left 6 up", "\\ \\", "9 left 5 up", "9 right" } },
 	{ "levels-wide", "falling.plot", { .rows = 28, .columns = 120 }, false, { LEVELS, "\\" } },
 	{ "hours-256", "sun.plot", { SMALL }, false, HOURS },
 	{ "hours-none", "sun.plot", { SMALL, .env = no_colour }, false, HOURS },
@@ -324,9 +340,23 @@ static const struct sitting measured[] = {
 		"3 right 3 down", "2 right enter 6 down", "/", "_" } },
 };
 
+/* What the cursor is in: a mark left and right of the words, in a region too small for them. */
+static const struct sitting regions[] = {
+	{ "measure-regions", "gallery.plot", { SMALL }, false, { "\"", "4 right 8 down",
+		"left", "7 right 5 up", "9 right 1 0 down", "right", "/", "left" } },
+	{ "measure-rows", "rounds.plot", { .rows = 24 }, false, { "\"", "1 5 right 1 0 down",
+		"down", "3 left down" } },
+};
+
 START_TEST(what_is_measured_is_drawn_as_it_was_looked_at)
 {
 	check(&measured[_i]);
+}
+END_TEST
+
+START_TEST(a_region_that_is_measured_is_drawn_as_it_was_looked_at)
+{
+	check(&regions[_i]);
 }
 END_TEST
 
@@ -339,6 +369,8 @@ static const struct sitting panels[] = {
 		"3 right", "2 down" } },
 	{ "panel-small", "gallery.plot", { SMALL }, true, { "3 down", ")", ")", ")", "(" } },
 	{ "panel-one", "court.plot", { SMALL }, true, { "", ")", "(" } },
+	{ "panel-below", "rounds.plot", { .rows = 23, .columns = 60 }, true, { PANEL, "1 6 down",
+		PANEL } },
 	{ "panel-two", "court.plot", { .rows = 24, .columns = 160 }, true, { "right", ")" } },
 };
 
@@ -396,10 +428,12 @@ Suite *test_suite(void)
 	Suite *suite = suite_create("screen whole");
 
 	ADD("plans", a_plan_is_drawn_as_it_was_looked_at, plans);
+	ADD("carried", a_region_that_is_carried_is_drawn_as_it_was_looked_at, carried);
 	ADD("below", what_is_below_a_plan_is_drawn_as_it_was_looked_at, below);
 	ADD("layers", a_layer_is_drawn_as_it_was_looked_at, layers);
 	ADD("plants", plants_are_drawn_as_they_were_looked_at, planted);
 	ADD("rulers", what_is_measured_is_drawn_as_it_was_looked_at, measured);
+	ADD("regions", a_region_that_is_measured_is_drawn_as_it_was_looked_at, regions);
 	ADD("panels", a_panel_is_drawn_as_it_was_looked_at, panels);
 	ADD("front", what_stands_in_front_is_drawn_as_it_was_looked_at, fronts);
 	return suite;
