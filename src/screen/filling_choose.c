@@ -46,7 +46,7 @@ static int word_beside(const struct field *field, int word, int by)
 /* Whether a word says what holds without it. */
 static bool holds_unset(const struct field *field, int word)
 {
-	return word >= 0 && field->unset && strcmp(field->rule->words[word], field->unset) == 0;
+	return field->unset && strcmp(field->rule->words[word], field->unset) == 0;
 }
 
 /* Turns to the next word, or the one before: where none is set, to one that changes something. */
@@ -101,7 +101,7 @@ static const char *word_after(const struct field *field, const struct text *begu
 	const char *const *words = field->rule->words;
 	int count = words_count(words), at = word_index(field);
 
-	if (begun->length != 2 || begun->bytes[0] != begun->bytes[1] || at < 0)
+	if (begun->length != 2 || begun->bytes[0] != begun->bytes[1])
 		return NULL;
 	for (int i = 1; i <= count; i++)
 		if (words[(at + i) % count][0] == begun->bytes[0])

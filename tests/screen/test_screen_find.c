@@ -45,6 +45,21 @@ START_TEST(an_everyday_word_finds_its_act)
 }
 END_TEST
 
+START_TEST(a_letter_that_the_locale_lacks_is_sought_as_a_question_mark)
+{
+	struct table at;
+
+	table_lay_out(&at, "court.plot");
+	table_start(&at, &(struct launch){ .env = (const char *[]){ "LC_ALL=C", NULL } });
+	table_wait(at.t);
+	terminal_keys(at.t, "!");
+	terminal_wait(at.t, "Esc one step back");
+	terminal_type(at.t, "\351");
+	terminal_wait(at.t, "Typed: ?. ");
+	table_leave(&at);
+}
+END_TEST
+
 /* ---- What is typed is kept ------------------------------------------------------------------- */
 
 START_TEST(where_nothing_has_what_was_typed_no_row_is_chosen_and_enter_does_nothing)
@@ -367,6 +382,7 @@ Suite *test_suite(void)
 
 	tcase_add_loop_test(words, an_everyday_word_finds_its_act, 0,
 		sizeof sayings / sizeof *sayings);
+	tcase_add_test(words, a_letter_that_the_locale_lacks_is_sought_as_a_question_mark);
 	tcase_add_loop_test(words,
 		where_nothing_has_what_was_typed_no_row_is_chosen_and_enter_does_nothing, 0, 5);
 	tcase_add_test(words, only_rows_that_fit_are_listed_under_the_headings_of_their_groups);

@@ -221,6 +221,29 @@ START_TEST(the_most_is_said_while_typing_and_no_more_is_taken)
 }
 END_TEST
 
+/* What did not fit is forgotten once the field is empty, not when there is room again. */
+START_TEST(what_came_too_much_is_forgotten_with_the_field_s_words)
+{
+	struct text name = TEXT_EMPTY;
+	struct table at;
+
+	text_add_repeat(&name, 'z', NAME_MOST + 1);
+	sit(&at, plain_plot, locales[0]);
+	open_bed(&at);
+	terminal_type(at.t, name.bytes);
+	terminal_wait(at.t, "Name: 60 characters are the most");
+	if (_i)
+		terminal_keys(at.t, "backspace x5");
+	else
+		terminal_keys(at.t, "ctrl-u");
+	terminal_type(at.t, "Yard");
+	terminal_keys(at.t, "enter");
+	terminal_wait(at.t, _i ? "Name: not all that came is in it." : "2 of ");
+	text_fini(&name);
+	table_leave(&at);
+}
+END_TEST
+
 /* The limit is characters, however wide they are and however many bytes. */
 START_TEST(the_longest_note_is_saved_whole)
 {
@@ -574,6 +597,7 @@ Suite *test_suite(void)
 	tcase_set_timeout(texts, runner_count(30, 300));
 	tcase_add_loop_test(texts, a_text_is_saved_as_it_came_or_refused_with_a_word, 0, 2 * WAYS);
 	tcase_add_test(limits, the_most_is_said_while_typing_and_no_more_is_taken);
+	tcase_add_loop_test(limits, what_came_too_much_is_forgotten_with_the_field_s_words, 0, 2);
 	tcase_add_loop_test(limits, the_longest_note_is_saved_whole, 0, 10);
 	tcase_add_loop_test(limits, a_paste_too_long_is_refused_whole_and_answered_at_once, 0, 4);
 	tcase_add_test(limits, what_is_pasted_is_one_line_without_controls);

@@ -845,6 +845,28 @@ START_TEST(north_is_told_as_it_is_in_a_plot_of_80_columns)
 }
 END_TEST
 
+/* A label as wide as the ruler would stand on the plan's edge. */
+START_TEST(beside_the_plan_stands_no_label_of_1000_feet)
+{
+	struct text plot = TEXT_EMPTY;
+	struct table at;
+
+	text_add(&plot, "parterre-plot 1\nunits imperial\ncell 10 ft\nbed b \"Bed\"\n\n"
+		"ground 2 x 110\n");
+	for (int i = 0; i < 110; i++)
+		text_add(&plot, "  ..\n");
+	table_clear(&at, "long.plot");
+	table_write(&at, plot.bytes);
+	text_fini(&plot);
+	table_start(&at, NULL);
+	table_wait(at.t);
+	terminal_keys(at.t, "1 0 9 down");
+	terminal_until(at.t, terminal_find(at.t, "950'") > 0);
+	ck_assert_int_lt(terminal_find(at.t, "1000'"), 0);
+	table_leave(&at);
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("screen view");
@@ -873,6 +895,7 @@ Suite *test_suite(void)
 	tcase_add_test(zooms, a_narrow_panel_cuts_no_words);
 	tcase_add_test(zooms, no_line_ends_between_a_figure_and_its_unit);
 	tcase_add_test(zooms, labels_never_run_into_each_other);
+	tcase_add_test(measures, beside_the_plan_stands_no_label_of_1000_feet);
 	tcase_add_test(measures, below_the_plan_are_a_scale_and_the_title);
 	tcase_add_test(measures, the_rulers_have_a_region_between_brackets);
 	tcase_add_test(measures, a_narrow_region_has_its_measure_beside_it);
