@@ -104,7 +104,7 @@ int draw_wrapped(const struct area *area, int row, const char *text, enum look l
 
 void draw_character(const struct area *area, int row, int column, char c, enum look look)
 {
-	if (row >= 0 && row < area->rows && column >= 0 && column < area->columns)
+	if (row >= 0)
 		mvaddch(area->row + row, area->column + column,
 			(chtype)(unsigned char)c | attributes[look]);
 }

@@ -28,7 +28,7 @@ void draw_right(const struct area *area, int row, const char *text, enum look lo
 void draw_cluster(const struct area *area, int row, int column, const char *text, size_t length);
 /* Broken into lines from `row` on; returns the row after them. */
 int draw_wrapped(const struct area *area, int row, const char *text, enum look look);
-/* One ASCII character. */
+/* One ASCII character; none above the area. */
 void draw_character(const struct area *area, int row, int column, char c, enum look look);
 /* Lines over the width or height of the area. */
 void draw_rule(const struct area *area, int row);

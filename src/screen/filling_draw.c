@@ -169,13 +169,12 @@ static int foot_cut(struct foot *foot, int columns, int most_rows)
 static void draw_foot(const struct layout *layout, const struct foot *foot)
 {
 	struct area area = layout->message;
-	int row = 0;
+	int row;
 
 	area.row -= foot->rows - 1;
 	area.rows = foot->rows;
 	draw_clear(&area);
-	if (foot->upper.length)
-		row = draw_wrapped(&area, 0, foot->upper.bytes, LOOK_PLAIN);
+	row = draw_wrapped(&area, 0, foot->upper.bytes, LOOK_PLAIN);
 	draw_wrapped(&area, row, foot->lower.bytes, LOOK_PLAIN);
 }
 

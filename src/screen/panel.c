@@ -44,7 +44,7 @@ static struct area here_inner(const struct layout *layout)
 
 int panel_here_rows(const struct layout *layout, const struct text *here)
 {
-	return here->length ? width_lines(here->bytes, here_inner(layout).columns) : 0;
+	return width_lines(here->bytes, here_inner(layout).columns);
 }
 
 /* A figure takes a second row where its label would be cut. */

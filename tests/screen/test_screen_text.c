@@ -244,6 +244,48 @@ START_TEST(what_came_too_much_is_forgotten_with_the_field_s_words)
 }
 END_TEST
 
+START_TEST(what_came_too_much_is_asked_about_where_esc_leads_to_setting_it)
+{
+	struct text name = TEXT_EMPTY;
+	struct table at;
+
+	text_add_repeat(&name, 'z', NAME_MOST + 1);
+	sit(&at, plain_plot, locales[0]);
+	open_bed(&at);
+	terminal_type(at.t, name.bytes);
+	terminal_wait(at.t, "Name: 60 characters are the most");
+	terminal_keys(at.t, "escape");
+	terminal_wait(at.t, "What was typed is not set yet.");
+	terminal_keys(at.t, "s e t enter");
+	terminal_wait(at.t, "Name: not all that came is in it. Enter takes it so.");
+	set_and_save(&at);
+	text_cut(&name, NAME_MOST);
+	ck_assert(file_says(&at, name.bytes));
+	text_fini(&name);
+	table_leave(&at);
+}
+END_TEST
+
+static bool stands_before_cursor(struct terminal *t, int columns, const char *text)
+{
+	struct cursor at = terminal_cursor(t);
+
+	return strcmp(terminal_cell(t, at.row, at.column - columns).text, text) == 0;
+}
+
+START_TEST(a_mark_that_has_no_letter_has_a_column_of_its_own)
+{
+	struct table at;
+
+	sit(&at, plain_plot, locales[0]);
+	open_bed(&at);
+	terminal_type(at.t, u8"\u0301x");
+	terminal_until(at.t, stands_before_cursor(at.t, 1, "x"));
+	ck_assert(stands_before_cursor(at.t, 2, u8" \u0301"));
+	table_leave(&at);
+}
+END_TEST
+
 /* The limit is characters, however wide they are and however many bytes. */
 START_TEST(the_longest_note_is_saved_whole)
 {
@@ -598,6 +640,8 @@ Suite *test_suite(void)
 	tcase_add_loop_test(texts, a_text_is_saved_as_it_came_or_refused_with_a_word, 0, 2 * WAYS);
 	tcase_add_test(limits, the_most_is_said_while_typing_and_no_more_is_taken);
 	tcase_add_loop_test(limits, what_came_too_much_is_forgotten_with_the_field_s_words, 0, 2);
+	tcase_add_test(limits, what_came_too_much_is_asked_about_where_esc_leads_to_setting_it);
+	tcase_add_test(limits, a_mark_that_has_no_letter_has_a_column_of_its_own);
 	tcase_add_loop_test(limits, the_longest_note_is_saved_whole, 0, 10);
 	tcase_add_loop_test(limits, a_paste_too_long_is_refused_whole_and_answered_at_once, 0, 4);
 	tcase_add_test(limits, what_is_pasted_is_one_line_without_controls);

@@ -370,6 +370,8 @@ static const struct sitting panels[] = {
 	{ "panel", "court.plot", { .rows = 24 }, true, { "3 right", "3 down", PANEL, PANEL, "enter",
 		"3 right", "2 down" } },
 	{ "panel-small", "gallery.plot", { SMALL }, true, { "3 down", ")", ")", ")", "(" } },
+	{ "panel-stars", "gallery.plot", { SMALL }, true, { "2 right", "5 down", "delete",
+		"right", ")", "(" } },
 	{ "panel-one", "court.plot", { SMALL }, true, { "", ")", "(" } },
 	{ "panel-below", "rounds.plot", { .rows = 23, .columns = 60 }, true, { PANEL, "1 6 down",
 		PANEL } },
