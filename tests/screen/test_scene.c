@@ -234,6 +234,28 @@ START_TEST(while_levels_are_shown_ground_has_the_shade_of_its_depth)
 }
 END_TEST
 
+/* Downwards the two rows are at 1/6 and 3/6 of the way. */
+START_TEST(depths_go_down_the_plan_too_and_the_shadows_of_a_moment_stand_before_them)
+{
+	static const struct moment moment = { .quarter = 40 };
+	struct desk *b = sit_on_slope((const nm[]){ 2 * IN, 2 * IN, 8 * IN, 8 * IN });
+	struct scene scene = scene_of(&b->editor);
+
+	ck_assert_int_eq(scene_depth(&scene, (struct rectangle){ 2, 0, 2, 0 }), 1);
+	ck_assert_int_eq(scene_depth(&scene, (struct rectangle){ 2, 1, 2, 1 }), 4);
+	b->editor.moment = &moment;
+	scene = scene_of(&b->editor);
+	ck_assert_ptr_null(scene.levels);
+	b->editor.moment = NULL;
+	ck_assert_ptr_nonnull(scene_of(&b->editor).levels);
+	desk_free(b);
+	b = desk_new(ROWS { "b.p", NULL });
+	b->editor.layer = LAYER_LEVELS;
+	ck_assert_ptr_null(scene_of(&b->editor).levels); /* none are told */
+	desk_free(b);
+}
+END_TEST
+
 START_TEST(levels_that_are_all_alike_and_those_in_few_colours_have_no_shades)
 {
 	struct desk *b = sit_on_slope((const nm[]){ 5 * IN, 5 * IN, 5 * IN, 5 * IN });
@@ -269,6 +291,8 @@ Suite *test_suite(void)
 	tcase_add_test(scenes, an_outline_is_a_rim_whatever_the_size_of_what_is_asked);
 	tcase_add_test(scenes, shades_go_by_the_order_in_the_legend);
 	tcase_add_test(scenes, while_levels_are_shown_ground_has_the_shade_of_its_depth);
+	tcase_add_test(scenes,
+		depths_go_down_the_plan_too_and_the_shadows_of_a_moment_stand_before_them);
 	tcase_add_test(scenes, levels_that_are_all_alike_and_those_in_few_colours_have_no_shades);
 	return suite;
 }
