@@ -2,6 +2,7 @@
 
 #include "report/compare/bought.h"
 #include "report/compare/compare.h"
+#include "report/compare/leaf.h"
 #include "report/json/json.h"
 #include "support/around.h"
 #include "support/details.h"
@@ -9,6 +10,7 @@
 #include "support/golden.h"
 #include "support/json.h"
 #include "support/runner.h"
+#include "support/tables.h"
 
 #include <math.h>
 #include <stdlib.h>
@@ -84,6 +86,24 @@ START_TEST(two_plans_are_compared_in_full)
 	print_json(&text, &comparison);
 	golden_check("compare.json", text.bytes);
 	text_fini(&text);
+}
+END_TEST
+
+/* However many of them a pair of plans differs in. */
+START_TEST(a_comparison_has_room_for_every_table)
+{
+	struct comparison comparison;
+	const struct named_table *tables;
+	int count;
+
+	take("tests/plots/compare-old.plot", "tests/plots/compare-new.plot");
+	compare(&comparison, &gardens[OLD], &gardens[NEW]);
+	tables = tables_all(&count);
+	for (int turn = 0; turn < 2; turn++)
+		for (int i = 0; i < count; i++)
+			ck_assert_ptr_eq(leaves_of(&comparison, tables[i].table)->table,
+				tables[i].table);
+	ck_assert_int_lt(comparison.leaves_count, TABLES_MOST);
 }
 END_TEST
 
@@ -523,6 +543,7 @@ Suite *test_suite(void)
 
 	tcase_add_checked_fixture(all, NULL, teardown);
 	tcase_add_test(all, two_plans_are_compared_in_full);
+	tcase_add_test(all, a_comparison_has_room_for_every_table);
 	tcase_add_test(all, titles_leave_out_what_is_not_told_and_nets_have_the_unit_of_their_size);
 	tcase_add_test(all, of_other_units_all_is_in_those_of_the_new_plot);
 	tcase_add_test(all, what_is_dug_here_is_compared_too);
