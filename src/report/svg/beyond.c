@@ -48,9 +48,8 @@ static void add(struct remark_list *list, const struct report *report,
 		const char *place = place_words(report, &thing->cells);
 
 		if (place && thing->height > 0)
-			remark_add(list, 0, COLUMN_WIDTH * NM_PER_MM, say(report,
-				"Shades the plan: %s, %s.", beyond_thing(report, thing), place))
-				->draw = remark_words;
+			remark_paragraph(list, say(report, "Shades the plan: %s, %s.",
+				beyond_thing(report, thing), place));
 	}
 }
 

@@ -66,7 +66,7 @@ static void add_heading(struct remark_list *list, const char *words)
 	remark->draw = draw_heading;
 }
 
-static void add_paragraph(struct remark_list *list, const char *words)
+void remark_paragraph(struct remark_list *list, const char *words)
 {
 	remark_add(list, 0, WIDE, words)->draw = remark_words;
 }
@@ -159,9 +159,9 @@ static void add_scale(struct remark_list *list, const struct report *report)
 	if (*north)
 		remark_add(list, 14 * NM_PER_MM, WIDE - 16 * NM_PER_MM, north)->draw = draw_north;
 	else
-		add_paragraph(list, "Where north is the plot does not say.");
+		remark_paragraph(list, "Where north is the plot does not say.");
 	if (sun_has_site(report->takeoff))
-		add_paragraph(list, say(report, "Latitude %s.", sun_latitude_words(report,
+		remark_paragraph(list, say(report, "Latitude %s.", sun_latitude_words(report,
 			sun_latitude(report->takeoff))));
 }
 

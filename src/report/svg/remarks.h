@@ -18,6 +18,8 @@ struct remark_list {
 /* Adds one that is so high, or as its words are where that is more; they are broken into lines of
  * that width. Returned to be written to. */
 struct remark *remark_add(struct remark_list *list, nm height, nm width, const char *words);
+/* Adds words as wide as the column. */
+void remark_paragraph(struct remark_list *list, const char *words);
 /* Writes its lines from a point down. */
 void remark_words(struct sheet *sheet, struct at at, const struct remark *remark);
 

@@ -265,8 +265,8 @@ static void add_services(struct remark_list *list, const struct report *report)
 			->of = service;
 	}
 	if (services->count > 0)
-		remark_add(list, 0, WIDE, "Services are drawn as somebody told: have them marked "
-			"before any digging.")->draw = remark_words;
+		remark_paragraph(list, "Services are drawn as somebody told: have them marked "
+			"before any digging.");
 }
 
 static void add_around(struct remark_list *list, const struct report *report)
@@ -304,7 +304,7 @@ static void add_levels(struct remark_list *list, const struct report *report)
 		add_sign(list, draw_level, PEN_LEVEL, "drop from the level string to the ground, "
 			"or to what is to be finished ground");
 	if (finished)
-		remark_add(list, 0, WIDE, untied(report, finished))->draw = remark_words;
+		remark_paragraph(list, untied(report, finished));
 }
 
 static void add_sunlight(struct remark_list *list, const struct report *report)
@@ -317,14 +317,14 @@ static void add_sunlight(struct remark_list *list, const struct report *report)
 		remark->draw = draw_sunlight;
 		remark->index = (int)class;
 	}
-	remark_add(list, 0, WIDE, sunlight_words(report))->draw = remark_words;
+	remark_paragraph(list, sunlight_words(report));
 }
 
 void signs_add(struct remark_list *list, const struct report *report, const struct svg_asked *asked)
 {
 	if (report->takeoff->walls.count > 0)
-		remark_add(list, 0, WIDE, "Raised beds: both faces of the wall. A number at a side "
-			"is that of its laying sheet.")->draw = remark_words;
+		remark_paragraph(list, "Raised beds: both faces of the wall. A number at a side is "
+			"that of its laying sheet.");
 	add_fences(list, report);
 	add_around(list, report);
 	plant_marks_signs(list, report);
