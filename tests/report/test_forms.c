@@ -5,11 +5,13 @@
  * themselves are had with FORMS set to a folder: each is written there under the name of its row,
  * so that those before a change can be laid beside those after it. */
 #include "base/hash.h"
+#include "base/memory.h"
 #include "plot/edit/levels_move.h"
 #include "plot/format/format.h"
 #include "report/compare/compare.h"
 #include "report/csv/csv.h"
 #include "report/json/json.h"
+#include "report/json/json_snags.h"
 #include "report/json/json_sun.h"
 #include "report/panel/pages.h"
 #include "report/svg/svg.h"
@@ -19,6 +21,7 @@
 #include "support/garden.h"
 #include "support/golden.h"
 #include "support/runner.h"
+#include "support/shapes.h"
 
 #include <inttypes.h>
 #include <stdlib.h>
@@ -87,8 +90,11 @@ static void add_lists(const char *of)
 	add_row(of, "json");
 	report_csv(&sink.sink, &garden->plot, &garden->takeoff);
 	add_row(of, "csv");
-	report_text(&sink.sink, &garden->plot, &garden->takeoff, of, PARTS_ALL);
+	report_text(&sink.sink, &garden->plot, &garden->takeoff, of,
+		PARTS_ALL | 1u << PART_SETOUT);
 	add_row(of, "text");
+	report_snags_json(&sink.sink, &garden->plot, &garden->takeoff);
+	add_row(of, "snags");
 }
 
 static void add_sun(const char *of)
@@ -102,12 +108,12 @@ static void add_sun(const char *of)
 	add_row(of, "sun");
 }
 
-/* All of its sheets, or why it cannot be drawn. */
+/* All of its sheets and why there is no more, or why it cannot be drawn. */
 static void add_drawing(const char *of, struct svg_asked asked)
 {
 	struct text_sink sink = text_sink(&form);
 	const struct garden *garden = first();
-	int sheets = 1;
+	int sheets = 0;
 	char name[80];
 
 	snprintf(name, sizeof name, "svg %d %d %d %u %d", asked.paper, asked.turn, asked.scale,
@@ -116,6 +122,8 @@ static void add_drawing(const char *of, struct svg_asked asked)
 		sheets = svg_sheets(&garden->plot, &garden->takeoff, &asked);
 	for (asked.sheet = 1; asked.sheet <= sheets; asked.sheet++)
 		report_svg(&sink.sink, &garden->plot, &garden->takeoff, of, &asked);
+	if (sheets > 0)
+		ck_assert(!svg_fits(&garden->plot, &garden->takeoff, &asked, &form));
 	add_row(of, name);
 }
 
@@ -209,6 +217,8 @@ static void make_changed(struct random *random)
 	text_fini(&plot);
 	for (int i = random_between(random, 1, 6); i > 0; i--)
 		change_at_random(&gardens[NEW].plot, random);
+	if (random_below(random, 6) == 0)
+		plot_set(&gardens[NEW].plot, 0, HEAD_UNITS, "metric");
 	if (first()->has_book)
 		take_book(&gardens[NEW]);
 	garden_count(&gardens[NEW]);
@@ -242,9 +252,21 @@ static const struct { char letter; enum attribute attribute; const char *value; 
 	{ 'l', LAWN_COVER, "seed" }, { 'm', LAWN_COVER, "none" },
 	{ 'S', FIXTURE_HEIGHT, "3 ft" }, { 'U', FIXTURE_DIAL, "yes" },
 	{ 0, HEAD_UNITS, "metric" }, { 0, HEAD_CELL, "400 mm" }, { 0, HEAD_CELL, "18 in" },
-	{ 0, HEAD_NORTH, "77" }, { 0, HEAD_TITLE, "\"Garth\"" }, { 0, HEAD_MIRROR, "half-turn" },
+	{ 0, HEAD_NORTH, "283.120917" }, { 0, HEAD_TITLE, "\"Garth\"" }, { 0, HEAD_MIRROR, "half-turn" },
 	{ 0, ALLOW_SUBSOIL, "clay" }, { 0, ALLOW_FROST, "2 ft" }, { 0, ALLOW_SUPPLY, "60 gal/h" },
+	{ 0, ALLOW_SUN_FULL, "6.123456" }, { 0, ALLOW_SUN_PART, "3.987654" },
+	{ 0, HEAD_PRICES, "\"none.json\"" },
 };
+
+static void name_some(struct plot *plot, struct random *random)
+{
+	static const char *const names[] = { "Ash", "Long border", "\xc3\x89t\xc3\xa9", "Nook" };
+
+	for (size_t i = 0; i < sizeof names / sizeof *names; i++)
+		names_add(&plot->details.names, (struct place){
+			random_below(random, plot->ground.columns),
+			random_below(random, plot->ground.rows) }, memory_string(names[i]));
+}
 
 /* As gardens are drawn. */
 static void draw(struct random *random)
@@ -256,6 +278,8 @@ static void draw(struct random *random)
 	for (size_t i = 0; i < sizeof usual / sizeof *usual; i++)
 		if (random_below(random, 3) == 0)
 			plot_set(plot, usual[i].letter, usual[i].attribute, usual[i].value);
+	if (random_below(random, 2))
+		name_some(plot, random);
 	for (int i = random_below(random, 3); i > 0; i--)
 		fence_at_random(plot, random);
 	plants_at_random(plot, random);
@@ -319,6 +343,21 @@ START_TEST(sample_plots_are_printed_as_they_were)
 }
 END_TEST
 
+/* Beds of one cell, and ground with nothing on it. */
+START_TEST(the_most_and_the_least_are_printed_as_they_were)
+{
+	struct random random = { 1 };
+
+	gardens[OLD] = (struct garden){ .arena = ARENA_EMPTY };
+	shape_checkerboard(&gardens[OLD].plot, 18);
+	add_forms("checkerboard", &random);
+	garden_rectangle(&gardens[OLD], OPEN_GROUND, 3, 5);
+	details_add_entry(&gardens[OLD].plot.details, CLASS_PATH, 'p', memory_string("Sand"));
+	add_forms("nothing", &random);
+	golden_check("forms-extremes.txt", rows.bytes);
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("forms");
@@ -326,6 +365,7 @@ Suite *test_suite(void)
 
 	tcase_add_checked_fixture(forms, setup, teardown);
 	tcase_add_loop_test(forms, gardens_at_random_are_printed_as_they_were, 0, KINDS);
+	tcase_add_test(forms, the_most_and_the_least_are_printed_as_they_were);
 	tcase_add_test(forms, sample_plots_are_printed_as_they_were);
 	return suite;
 }

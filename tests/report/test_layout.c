@@ -183,6 +183,30 @@ START_TEST(paper_is_letter_or_a4_unless_the_plan_takes_twice_that)
 }
 END_TEST
 
+/* 700 ft by 300 ft on a tabloid sheet. Of 431.8 mm margins, a column of remarks, the gap beside it
+ * and the room round the plan leave 323.8 mm; of 279.4 mm, with the title, 207.4 mm. */
+START_TEST(a_plan_that_no_scale_takes_is_refused_with_the_smallest)
+{
+	struct svg_asked asked = SVG_AS_FITS;
+	struct text why = TEXT_EMPTY;
+	struct layout layout;
+	struct random random = { 1 };
+
+	prepare(&random);
+	garden_fini(&garden);
+	garden_rectangle(&garden, 'l', 70, 30);
+	plot_set(&garden.plot, 0, HEAD_CELL, "10 ft");
+	garden_count(&garden);
+	report.units = UNITS_IMPERIAL;
+	remarks.count = remarks.needed = 3;
+	ck_assert(!layout_find(&layout, &asked, &report, &remarks, &why));
+	ck_assert_str_eq(why.bytes, "the plan is too large for Tabloid landscape at any scale down "
+		"to 1:600: it takes 14 in x 6 in on paper, where there is room for 12 3/4 in x "
+		"8 3/16 in");
+	text_fini(&why);
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("layout");
@@ -193,5 +217,6 @@ Suite *test_suite(void)
 		all_parts_have_their_own_room_and_the_plan_is_as_large_as_can_be, 0,
 		runner_count(100, 5000));
 	tcase_add_loop_test(layout, paper_is_letter_or_a4_unless_the_plan_takes_twice_that, 0, 4);
+	tcase_add_test(layout, a_plan_that_no_scale_takes_is_refused_with_the_smallest);
 	return suite;
 }
