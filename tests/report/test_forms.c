@@ -260,7 +260,8 @@ static const struct { char letter; enum attribute attribute; const char *value; 
 
 static void name_some(struct plot *plot, struct random *random)
 {
-	static const char *const names[] = { "Ash", "Long border", "\xc3\x89t\xc3\xa9", "Nook" };
+	static const char *const names[] = { "Ash", "Long border", "\xc3\x89t\xc3\xa9",
+		"Nook" };
 
 	for (size_t i = 0; i < sizeof names / sizeof *names; i++)
 		names_add(&plot->details.names, (struct place){
