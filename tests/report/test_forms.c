@@ -207,6 +207,17 @@ static void take_book(struct garden *garden)
 		"plots/prices-metric.json" : "plots/prices.json");
 }
 
+static void name_some(struct plot *plot, struct random *random)
+{
+	static const char *const names[] = { "Ash", "Long border", "\xc3\x89t\xc3\xa9",
+		"Nook" };
+
+	for (size_t i = 0; i < sizeof names / sizeof *names; i++)
+		names_add(&plot->details.names, (struct place){
+			random_below(random, plot->ground.columns),
+			random_below(random, plot->ground.rows) }, memory_string(names[i]));
+}
+
 static void make_changed(struct random *random)
 {
 	struct text plot = TEXT_EMPTY;
@@ -219,6 +230,10 @@ static void make_changed(struct random *random)
 		change_at_random(&gardens[NEW].plot, random);
 	if (random_below(random, 6) == 0)
 		plot_set(&gardens[NEW].plot, 0, HEAD_UNITS, "metric");
+	if (random_below(random, 6) == 0)
+		plot_set(&gardens[NEW].plot, 0, HEAD_CELL, "14 in");
+	if (random_below(random, 3) == 0)
+		name_some(&gardens[NEW].plot, random);
 	if (first()->has_book)
 		take_book(&gardens[NEW]);
 	garden_count(&gardens[NEW]);
@@ -258,17 +273,6 @@ static const struct { char letter; enum attribute attribute; const char *value; 
 	{ 0, ALLOW_SUN_FULL, "6.123456" }, { 0, ALLOW_SUN_PART, "3.987654" },
 	{ 0, HEAD_PRICES, "\"none.json\"" },
 };
-
-static void name_some(struct plot *plot, struct random *random)
-{
-	static const char *const names[] = { "Ash", "Long border", "\xc3\x89t\xc3\xa9",
-		"Nook" };
-
-	for (size_t i = 0; i < sizeof names / sizeof *names; i++)
-		names_add(&plot->details.names, (struct place){
-			random_below(random, plot->ground.columns),
-			random_below(random, plot->ground.rows) }, memory_string(names[i]));
-}
 
 /* As gardens are drawn. */
 static void draw(struct random *random)
