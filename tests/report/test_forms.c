@@ -311,7 +311,7 @@ static const struct {
 	const char *golden;
 	void (*make)(struct random *random);
 	int count;
-} kinds[] = { { "forms-drawn.txt", draw, 36 }, { "forms-scattered.txt", scatter, 24 } };
+} kinds[] = { { "forms-drawn.txt", draw, 32 }, { "forms-scattered.txt", scatter, 18 } };
 enum { KINDS = sizeof kinds / sizeof *kinds };
 
 START_TEST(gardens_at_random_are_printed_as_they_were)
