@@ -384,6 +384,17 @@ START_TEST(posts_between_two_characters_go_towards_the_axis)
 }
 END_TEST
 
+/* A leg of 13 ft in two panels: its middle post is on the axis, at 24 1/2 ft. */
+START_TEST(a_post_on_the_axis_between_two_characters_goes_to_the_right)
+{
+	fences_ground(&garden.plot, 49, 24);
+	plot_set(&garden.plot, 0, HEAD_MIRROR, "left-right");
+	fences_run(&garden.plot, "18,20 31,20");
+	draw();
+	is_row(20, ":                 o1=====o2====o3                :");
+}
+END_TEST
+
 START_TEST(an_own_name_stands_by_its_id_where_there_is_room)
 {
 	garden_rows(&garden, (const char *[]){ "bbb.bb", "bbb.bb", NULL });
@@ -413,6 +424,7 @@ Suite *test_suite(void)
 	tcase_add_test(words, a_side_along_another_bed_has_its_number_where_it_is_alone);
 	tcase_add_test(words, posts_moved_in_from_the_boundary_stay_on_the_line_of_their_fence);
 	tcase_add_test(words, posts_between_two_characters_go_towards_the_axis);
+	tcase_add_test(words, a_post_on_the_axis_between_two_characters_goes_to_the_right);
 	tcase_add_test(words, an_own_name_stands_by_its_id_where_there_is_room);
 	return suite;
 }
