@@ -349,7 +349,7 @@ START_TEST(sample_plots_are_printed_as_they_were)
 }
 END_TEST
 
-/* Beds of one cell, and ground with nothing on it. */
+/* Beds of one cell, ground with nothing on it, and a bed that water cannot be led to. */
 START_TEST(the_most_and_the_least_are_printed_as_they_were)
 {
 	struct random random = { 1 };
@@ -360,6 +360,12 @@ START_TEST(the_most_and_the_least_are_printed_as_they_were)
 	garden_rectangle(&gardens[OLD], OPEN_GROUND, 3, 5);
 	details_add_entry(&gardens[OLD].plot.details, CLASS_PATH, 'p', memory_string("Sand"));
 	add_forms("nothing", &random);
+	garden_rows(&gardens[OLD], (const char *const[]){ "..........", ".SSSSS.bbb", ".SbbbS.bbb",
+		".SbbbS.bbb", ".SSSSS....", NULL });
+	plot_set(&gardens[OLD].plot, 'b', BED_BUILD, "level");
+	plot_set(&gardens[OLD].plot, 'b', BED_WATER, "drip");
+	plot_add_lines(&gardens[OLD].plot, "tap 0,0\n");
+	add_forms("cut off", &random);
 	golden_check("forms-extremes.txt", rows.bytes);
 }
 END_TEST
