@@ -329,6 +329,92 @@ static void check_sound(const struct proposal *p)
 	}
 }
 
+/* Of the bed and its images those that are in the plan, each once, itself first. */
+static void check_images(const struct proposal *p)
+{
+	const struct survey *survey = &garden.takeoff.survey;
+	const struct mirror mirror = mirror_of(&garden.plot);
+	int wanted[4], wanted_count = 0, count;
+	struct flip flips[4];
+
+	count = flips_of(&mirror, flips);
+	for (int i = 0; i < count; i++) {
+		struct place at = flipped(&mirror, flips[i],
+			(struct place){ p->from.left, p->from.top }, 1);
+		int region = ground_holds(&garden.plot.ground, at.x, at.y) ?
+			survey_region_at(survey, at.x, at.y) : NO_REGION;
+		bool is_new = region != NO_REGION;
+
+		for (int j = 0; j < wanted_count; j++)
+			is_new = is_new && wanted[j] != region;
+		if (is_new)
+			wanted[wanted_count++] = region;
+	}
+	ck_assert_int_eq(p->regions[0], wanted[0]);
+	ck_assert_int_eq(p->region_count, wanted_count);
+	for (int i = 0; i < wanted_count; i++) {
+		bool is_named = false;
+
+		for (int j = 0; j < p->region_count; j++)
+			is_named = is_named || p->regions[j] == wanted[i];
+		ck_assert(is_named);
+	}
+}
+
+/* The fence is one run: a leg of it and its images, each once. */
+static int legs_named(const struct proposal *p)
+{
+	const struct route *run = &garden.plot.details.fences[p->fence].runs[0];
+	const struct mirror mirror = mirror_of(&garden.plot);
+	struct flip flips[4];
+	int flip_count = flips_of(&mirror, flips), count = 0;
+
+	for (int i = 0; i + 1 < run->count; i++) {
+		bool is_image = false;
+
+		for (int j = 0; j < flip_count; j++) {
+			struct place a = flipped(&mirror, flips[j], p->leg.from, 0);
+			struct place b = flipped(&mirror, flips[j], p->leg.to, 0);
+
+			is_image = is_image || (place_equal(run->points[i], a) &&
+				place_equal(run->points[i + 1], b)) ||
+				(place_equal(run->points[i], b) &&
+				place_equal(run->points[i + 1], a));
+		}
+		count += is_image;
+	}
+	return count;
+}
+
+/* What is said to be changed: beds, with their letter, and legs. */
+static void check_named(const struct proposal *p)
+{
+	const struct survey *survey = &garden.takeoff.survey;
+
+	if (p->kind == PROPOSE_SIZE)
+		check_images(p);
+	if (p->kind == PROPOSE_FENCE)
+		ck_assert_int_eq(p->leg_count, legs_named(p));
+	for (int i = 0; p->kind == PROPOSE_JOINED && i < p->region_count; i += 2) {
+		ck_assert_int_eq(survey->regions[p->regions[i]].entry->letter, p->letter);
+		ck_assert_int_ne(survey->regions[p->regions[i + 1]].entry->letter, p->letter);
+		ck_assert_int_eq(survey_region_at(survey, p->at[i / 2].x, p->at[i / 2].y),
+			p->regions[i + 1]);
+	}
+}
+
+/* Money first, then pieces and panels to saw, then blocks, then weight. */
+static bool spares_more(const struct difference *a, const struct difference *b)
+{
+	int64_t sawn_less = b->cuts + b->panel_pieces - a->cuts - a->panel_pieces;
+
+	if (a->cost != b->cost)
+		return a->cost < b->cost;
+	if (sawn_less != 0)
+		return sawn_less > 0;
+	return a->blocks != b->blocks ? a->blocks < b->blocks : a->weight < b->weight;
+}
+
 /* Every claim is that of the changed plot; kinds are counted in seen. */
 static void check_advice(int seen[PROPOSAL_KINDS])
 {
@@ -341,9 +427,10 @@ static void check_advice(int seen[PROPOSAL_KINDS])
 		change(p);
 		check_difference(&p->difference);
 		check_sound(p);
+		check_named(p);
 		ck_assert_int_le(++of_kind[p->kind], ADVICE_OF_KIND_MOST);
 		if (i > 0)
-			ck_assert_int_le(advice.list[i - 1].difference.cost, p->difference.cost);
+			ck_assert(!spares_more(&p->difference, &p[-1].difference));
 		seen[p->kind]++;
 	}
 }

@@ -107,11 +107,15 @@ static nm find_cell(const struct trial *trial, const struct room *room, enum uni
 	nm cell = room->survey->cell, step = units == UNITS_METRIC ? 25 * NM_PER_MM : NM_PER_INCH;
 	struct survey survey = *room->survey;
 	const struct room as_if = { &survey, room->region, room->outline };
+	nm below = (cell - 1) / step * step, above = cell / step * step + step;
+	bool is_above_nearer = above - cell < cell - below;
 
-	for (nm off = step; off <= cell && !stop_asked(); off += step) {
-		const nm tries[] = { cell / step * step - off, cell / step * step + off };
+	for (nm off = 0; off <= cell && !stop_asked(); off += step) {
+		const nm tries[] = { below - off, above + off };
 
-		for (int i = 0; i < 2; i++) {
+		for (int j = 0; j < 2; j++) {
+			int i = is_above_nearer ? 1 - j : j;
+
 			survey.cell = tries[i];
 			if (2 * tries[i] >= cell && tries[i] <= 2 * cell &&
 				has_room(trial, &as_if) && is_whole(trial, room->outline, tries[i]))
