@@ -93,6 +93,8 @@ static const struct {
 	{ 2, 4, "12 in x 4 in x 4 in", "8 in", 2, false },
 	{ 3, 5, "12 in x 4 in x 4 in", "8 in", 2, false },
 	{ 2, 6, "8 in x 4 in x 4 in", "7 in", 2, true }, /* of 6 in: whole, but 4 in inside */
+	{ 5, 4, "16 in x 8 in x 6 in", "16 in", 2, true }, /* half of it */
+	{ 5, 4, "16 in x 8 in x 6 in", "8 in", 2, true }, /* and twice */
 	{ 10, 6, "16 in x 8 in x 6 in", "8.25 in", 0, true }, /* nearest of 8 in */
 	{ 10, 6, "16 in x 8 in x 6 in", "7.75 in", 0, true },
 	{ 7, 5, "400 mm x 200 mm x 150 mm", "390 mm", 0, true }, /* of 400 mm */

@@ -4,10 +4,12 @@
 #include "support/garden.h"
 #include "support/runner.h"
 #include "support/stopper.h"
+#include "base/number.h"
 #include "survey/cover.h"
 #include "survey/outline.h"
 #include "takeoff/common/basis.h"
 
+#include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -217,18 +219,23 @@ START_TEST(each_side_of_an_outline_lies_on_a_string_that_guides_it)
 }
 END_TEST
 
+/* The region of a cell: so many lines on, across the line, and i on along it. */
+static int region_beside(bool is_upright, int line, int i)
+{
+	int x = is_upright ? line : i, y = is_upright ? i : line;
+
+	return ground_holds(&garden.takeoff.plot.ground, x, y) ?
+		survey_region_at(&garden.takeoff.survey, x, y) : NO_REGION;
+}
+
 /* Whether the region has a side of a cell on the line, cell by cell. */
 static bool is_along(const struct survey *survey, int region, bool is_upright, int line)
 {
 	int cells = is_upright ? survey->rows : survey->columns;
-	int lines = is_upright ? survey->columns : survey->rows;
 
 	for (int i = 0; i < cells; i++) {
-		int before = line == 0 ? NO_REGION : is_upright ?
-			survey_region_at(survey, line - 1, i) :
-			survey_region_at(survey, i, line - 1);
-		int after = line == lines ? NO_REGION : is_upright ?
-			survey_region_at(survey, line, i) : survey_region_at(survey, i, line);
+		int before = region_beside(is_upright, line - 1, i);
+		int after = region_beside(is_upright, line, i);
 
 		if (before != after && (before == region || after == region))
 			return true;
@@ -236,25 +243,26 @@ static bool is_along(const struct survey *survey, int region, bool is_upright, i
 	return false;
 }
 
+static bool is_fence_along(const struct fencing *fencing, bool is_upright, nm at)
+{
+	bool is_any = false;
+
+	for (int i = 0; i < fencing->leg_count; i++)
+		is_any = is_any || (leg_is_upright(fencing->legs[i].on) == is_upright &&
+			(is_upright ? fencing->legs[i].from.x : fencing->legs[i].from.y) == at);
+	for (int i = 0; i < fencing->gate_count; i++)
+		is_any = is_any || (leg_is_upright(fencing->gates[i].on) == is_upright &&
+			(is_upright ? fencing->gates[i].from.x : fencing->gates[i].from.y) == at);
+	return is_any;
+}
+
 static int fences_along(bool is_upright, nm at)
 {
 	const struct fences *fences = &garden.takeoff.fences;
 	int count = 0;
 
-	for (int f = 0; f < fences->count; f++) {
-		const struct fencing *fencing = &fences->list[f];
-		bool is_any = false;
-
-		for (int i = 0; i < fencing->leg_count; i++)
-			is_any = is_any || (leg_is_upright(fencing->legs[i].on) == is_upright &&
-				(is_upright ? fencing->legs[i].from.x : fencing->legs[i].from.y)
-				== at);
-		for (int i = 0; i < fencing->gate_count; i++)
-			is_any = is_any || (leg_is_upright(fencing->gates[i].on) == is_upright &&
-				(is_upright ? fencing->gates[i].from.x : fencing->gates[i].from.y)
-				== at);
-		count += is_any;
-	}
+	for (int f = 0; f < fences->count; f++)
+		count += is_fence_along(&fences->list[f], is_upright, at);
 	return count;
 }
 
@@ -278,6 +286,49 @@ START_TEST(a_string_guides_all_along_its_line_and_there_is_one_for_each)
 		frames += string->is_frame;
 	}
 	ck_assert_int_eq(frames, 4);
+}
+END_TEST
+
+static void is_next(const struct setout_string *string, bool is_fence, int index, int *count)
+{
+	for (int i = 0; i < least(*count, SETOUT_NAMED_MOST); i++)
+		if (string->guides[i].is_fence == is_fence && string->guides[i].index == index)
+			return;
+	if (*count < SETOUT_NAMED_MOST) {
+		ck_assert_int_lt(*count, string->guide_count);
+		ck_assert_int_eq(string->guides[*count].is_fence, is_fence);
+		ck_assert_int_eq(string->guides[*count].index, index);
+	}
+	(*count)++;
+}
+
+/* Cell by cell along the line: of either side what is not the same across it. */
+static void check_guides(const struct setout_string *string)
+{
+	const struct survey *survey = &garden.takeoff.survey;
+	int cells = string->is_upright ? survey->rows : survey->columns, count = 0;
+	int line = (int)(string->at / survey->cell);
+
+	for (int f = 0; f < garden.takeoff.fences.count; f++)
+		if (is_fence_along(&garden.takeoff.fences.list[f], string->is_upright, string->at))
+			is_next(string, true, f, &count);
+	for (int i = 0; string->at % survey->cell == 0 && i < cells; i++) {
+		int before = region_beside(string->is_upright, line - 1, i);
+		int after = region_beside(string->is_upright, line, i);
+
+		if (before != after && before != NO_REGION)
+			is_next(string, false, before, &count);
+		if (before != after && after != NO_REGION)
+			is_next(string, false, after, &count);
+	}
+	ck_assert_int_ge(string->guide_count, least(count, SETOUT_NAMED_MOST));
+}
+
+START_TEST(fences_are_named_first_then_regions_as_one_comes_to_them)
+{
+	at_random(_i);
+	for (int i = 0; i < setout.string_count; i++)
+		check_guides(&setout.strings[i]);
 }
 END_TEST
 
@@ -319,6 +370,17 @@ START_TEST(what_stands_longest_is_pulled_first_and_paths_last)
 }
 END_TEST
 
+/* Boards 4 ft outside the dig: the bed's base reaches 6 in outside it. 40 ft by 30 ft. */
+static void far_inside(int columns, int rows, int left, int top)
+{
+	garden_rectangle(&garden, '.', columns, rows);
+	details_add_entry(&garden.plot.details, CLASS_BED, 'b', memory_string("Bed"));
+	for (int y = top; y < top + 4; y++)
+		for (int x = left; x < left + 8; x++)
+			*ground_at(&garden.plot.ground, x, y) = 'b';
+	set_out();
+}
+
 /* ---- Posts and gates ------------------------------------------------------------------------- */
 
 static int times_come_to(enum setout_kind kind, int fence, int index, struct setout_point *at)
@@ -347,12 +409,15 @@ static bool is_spot(struct spot a, struct spot b)
 START_TEST(each_post_and_each_gate_is_come_to_once)
 {
 	const struct fences *fences = &garden.takeoff.fences;
+	int posts = 0, gates = 0;
 
 	at_random(3 * _i + 1);
 	for (int f = 0; f < fences->count; f++) {
 		const struct fencing *fencing = &fences->list[f];
 		struct setout_point at;
 
+		posts += fencing->post_count;
+		gates += fencing->gate_count;
 		for (int i = 0; i < fencing->post_count; i++) {
 			ck_assert_int_eq(times_come_to(SETOUT_POST, f, i, &at), 1);
 			ck_assert(is_spot(at.at, fencing->posts[i].at));
@@ -375,21 +440,56 @@ START_TEST(each_post_and_each_gate_is_come_to_once)
 			ck_assert(is_guided(string, true, f));
 		}
 	}
+	ck_assert_int_eq(setout.post_count, posts);
+	ck_assert_int_eq(setout.gate_count, gates);
+}
+END_TEST
+
+/* The right side is all gate: there is no leg along its string. */
+START_TEST(a_gate_from_corner_to_corner_has_its_string)
+{
+	struct setout_point at;
+
+	far_inside(40, 30, 12, 10);
+	fences_run(&garden.plot, "2,20 10,20 10,24");
+	fences_gate(&garden.plot, "10,20 10,24");
+	set_out();
+	ck_assert_int_eq(garden.takeoff.fences.list[0].gate_count, 1);
+	ck_assert_int_eq(times_come_to(SETOUT_GATE, 0, 0, &at), 1);
+	ck_assert_int_eq(at.at.x, at.to.x);
+}
+END_TEST
+
+/* A line of two legs of each of 14 fences, then 14 paths below. */
+START_TEST(the_first_12_are_named_and_all_are_counted)
+{
+	const struct setout_string *one, *other;
+
+	garden_rows(&garden, ROWS { "............................",
+		"p.p.p.p.p.p.p.p.p.p.p.p.p.p.", NULL });
+	for (int i = 0; i < 14; i++) {
+		char run[32];
+
+		details_add_fence(&garden.plot.details, memory_string("Rail"));
+		snprintf(run, sizeof run, "%d,1 %d,1", i, i + 1);
+		fences_run(&garden.plot, run);
+		snprintf(run, sizeof run, "%d,1 %d,1", i + 14, i + 14 + 1);
+		fences_run(&garden.plot, run);
+		fences_set(&garden.plot, FENCE_INSET, "0 in");
+	}
+	set_out();
+	one = string_at(false, FOOT);
+	other = string_at(false, 2 * FOOT);
+	ck_assert(one && other);
+	ck_assert_int_eq(one->guide_count, 28);
+	ck_assert_int_eq(one->use, USE_POSTS);
+	check_guides(one);
+	ck_assert_int_eq(other->guide_count, 14);
+	check_guides(other);
 }
 END_TEST
 
 /* ---- Boards ---------------------------------------------------------------------------------- */
-
-/* Boards 4 ft outside the dig: the bed's base reaches 6 in outside it. 40 ft by 30 ft. */
-static void far_inside(int columns, int rows, int left, int top)
-{
-	garden_rectangle(&garden, '.', columns, rows);
-	details_add_entry(&garden.plot.details, CLASS_BED, 'b', memory_string("Bed"));
-	for (int y = top; y < top + 4; y++)
-		for (int x = left; x < left + 8; x++)
-			*ground_at(&garden.plot.ground, x, y) = 'b';
-	set_out();
-}
 
 /* Common practice, no published source: boards 4 ft outside, past the base's reach of 6 in. */
 START_TEST(boards_stand_4_ft_outside_what_is_dug)
@@ -432,6 +532,18 @@ START_TEST(a_long_string_has_stakes_between)
 	set_out();
 	ck_assert_int_eq(setout.level_stakes, 1);
 	ck_assert_int_eq(setout.upright_stakes, 2);
+	teardown();
+	garden_rectangle(&garden, 'p', 24, 25); /* 9 m and 9.4 m between stakes */
+	plot_set(&garden.plot, 0, HEAD_UNITS, "metric");
+	plot_set(&garden.plot, 0, HEAD_CELL, "400 mm");
+	set_out();
+	ck_assert_int_eq(setout.level_stakes, 0);
+	ck_assert_int_eq(setout.upright_stakes, 1);
+	teardown();
+	garden_rectangle(&garden, 'p', 2, 1); /* in the middle of one foot they are one */
+	set_out();
+	ck_assert_int_eq(setout.level_stakes, 0);
+	ck_assert_int_eq(setout.upright_stakes, 0);
 }
 END_TEST
 
@@ -553,9 +665,11 @@ START_TEST(diagonals_are_those_of_pythagoras)
 
 			ck_assert_int_eq(region->cells, of->columns * of->rows);
 			ck_assert_int_eq(region->most.x - region->left + 1, of->columns);
+			ck_assert(j == 0 || of->regions[j] > of->regions[j - 1]);
 		}
 		if (i > 0)
-			ck_assert(of->columns != of[-1].columns || of->rows != of[-1].rows);
+			ck_assert(of->columns > of[-1].columns || (of->columns ==
+				of[-1].columns && of->rows > of[-1].rows));
 	}
 	ck_assert_int_eq(listed, rectangles);
 }
@@ -612,6 +726,11 @@ START_TEST(a_worked_3_4_5)
 	ck_assert_int_eq(setout.square[2], 15 * FOOT);
 	ck_assert(!setout.is_long_across);
 	teardown();
+	garden_rectangle(&garden, 'p', 12, 12); /* either way would do */
+	set_out();
+	ck_assert_int_eq(setout.square[2], 15 * FOOT);
+	ck_assert(setout.is_long_across);
+	teardown();
 	garden_rectangle(&garden, 'p', 3, 3);
 	set_out();
 	ck_assert_int_eq(setout.square[2], 0);
@@ -660,6 +779,25 @@ START_TEST(a_ring_is_no_rectangle_but_what_it_goes_round_is)
 }
 END_TEST
 
+/* 14 of one cell, then 2 by 1, 1 by 2 and 2 by 2: by columns, then rows. */
+START_TEST(rectangles_are_listed_by_their_size_and_the_first_12_named)
+{
+	static const int sizes[][3] = { { 1, 1, 14 }, { 1, 2, 1 }, { 2, 1, 1 }, { 2, 2, 1 } };
+
+	given(ROWS { "p.p.p.p.p.p.p.", ".p.p.p.p.p.p.p", "..............",
+		"pp.pp.p.......", "...pp.p.......", NULL });
+	ck_assert_int_eq(setout.rectangle_count, 4);
+	for (int i = 0; i < 4; i++) {
+		ck_assert_int_eq(setout.rectangles[i].columns, sizes[i][0]);
+		ck_assert_int_eq(setout.rectangles[i].rows, sizes[i][1]);
+		ck_assert_int_eq(setout.rectangles[i].count, sizes[i][2]);
+	}
+	for (int i = 0; i < SETOUT_NAMED_MOST; i++)
+		ck_assert_int_eq(setout.rectangles[0].regions[i], i);
+	ck_assert_int_eq(setout.rectangles[2].regions[0], 14);
+}
+END_TEST
+
 /* Two cells that meet in a point: one point, where both turn. */
 START_TEST(a_pinch_is_one_point)
 {
@@ -679,6 +817,11 @@ START_TEST(an_empty_plan_has_its_frame_alone)
 {
 	given(ROWS { "...", "...", NULL });
 	ck_assert_int_eq(setout.string_count, 4);
+	for (int i = 0; i < SETOUT_SIDES; i++)
+		ck_assert(setout.ends[i].is_stake);
+	ck_assert_int_eq(setout.ends[SETOUT_LEFT].at, FOOT);
+	ck_assert_int_eq(setout.ends[SETOUT_BOTTOM].at, FOOT);
+	ck_assert_int_eq(setout.ends[SETOUT_RIGHT].at, 2 * FOOT);
 	ck_assert_int_eq(setout.corner_count + setout.post_count + setout.rectangle_count, 0);
 }
 END_TEST
@@ -716,6 +859,8 @@ START_TEST(offsets_are_rounded_to_an_eighth_or_a_millimetre)
 	ck_assert_int_eq(setout_rounded(INCH / 16 - 1, UNITS_IMPERIAL), 0);
 	ck_assert_int_eq(setout_rounded(3 * INCH + 3 * INCH / 16, UNITS_IMPERIAL),
 		3 * INCH + INCH / 4);
+	ck_assert_int_eq(setout_rounded(-INCH / 16, UNITS_IMPERIAL), -INCH / 8);
+	ck_assert_int_eq(setout_rounded(1 - INCH / 16, UNITS_IMPERIAL), 0);
 	ck_assert_int_eq(setout_rounded(1499999, UNITS_METRIC), NM_PER_MM);
 	ck_assert_int_eq(setout_rounded(1500000, UNITS_METRIC), 2 * NM_PER_MM);
 }
@@ -734,6 +879,8 @@ Suite *test_suite(void)
 		tries);
 	tcase_add_loop_test(laws, a_string_guides_all_along_its_line_and_there_is_one_for_each, 0,
 		tries);
+	tcase_add_loop_test(laws, fences_are_named_first_then_regions_as_one_comes_to_them, 0,
+		tries);
 	tcase_add_loop_test(laws, what_stands_longest_is_pulled_first_and_paths_last, 0, tries);
 	tcase_add_loop_test(laws, each_post_and_each_gate_is_come_to_once, 0, tries);
 	tcase_add_loop_test(laws, each_string_crosses_both_boards_within_the_plan, 0, tries);
@@ -744,6 +891,9 @@ Suite *test_suite(void)
 	tcase_add_test(cases, boards_stand_4_ft_outside_what_is_dug);
 	tcase_add_test(cases, a_stake_stands_1_ft_inside_where_a_board_would_leave_the_plan);
 	tcase_add_test(cases, a_long_string_has_stakes_between);
+	tcase_add_test(cases, a_gate_from_corner_to_corner_has_its_string);
+	tcase_add_test(cases, the_first_12_are_named_and_all_are_counted);
+	tcase_add_test(cases, rectangles_are_listed_by_their_size_and_the_first_12_named);
 	tcase_add_test(cases, holes_of_posts_count_as_dug);
 	tcase_add_test(cases, worked_diagonals);
 	tcase_add_test(cases, a_worked_3_4_5);

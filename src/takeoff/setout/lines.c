@@ -181,9 +181,14 @@ static void find_fences(struct lines *lines, const struct fences *fences)
 /* ---- The list -------------------------------------------------------------------------------- */
 
 /* The base line, the sides at its ends, the edge across from it. */
-static int frame_rank(const struct setout_string *string)
+static int compare_frame(const struct setout_string *a, const struct setout_string *b)
 {
-	return string->is_upright ? 1 + (string->at > 0) : string->at == 0 ? 0 : 3;
+	bool is_far = a->at > 0;
+
+	if (is_far != (b->at > 0))
+		return is_far ? 1 : -1;
+	return is_far ? compare(b->is_upright, a->is_upright) :
+		compare(a->is_upright, b->is_upright);
 }
 
 static int compare_strings(const void *one, const void *other)
@@ -193,7 +198,7 @@ static int compare_strings(const void *one, const void *other)
 	if (a->use != b->use)
 		return compare(a->use, b->use);
 	if (a->is_frame)
-		return compare(frame_rank(a), frame_rank(b));
+		return compare_frame(a, b);
 	return a->is_upright != b->is_upright ? compare(a->is_upright, b->is_upright) :
 		compare(a->at, b->at);
 }

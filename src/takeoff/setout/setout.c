@@ -90,11 +90,10 @@ static struct setout_end end_after(nm last, nm plan, const struct measures *by)
 	return end;
 }
 
+/* None where both are at one place. */
 static int stakes_between(const struct setout_end *from, const struct setout_end *to, nm apart)
 {
-	nm length = to->at - from->at;
-
-	return length > 0 ? (int)((length - 1) / apart) : 0;
+	return (int)((to->at - from->at - 1) / apart);
 }
 
 static void set_ends(struct setout *out, const struct measures *by)
