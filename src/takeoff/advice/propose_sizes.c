@@ -86,8 +86,7 @@ static void propose_bed(struct attempts *attempts, const struct wall *wall, bool
 void propose_sizes(struct attempts *attempts)
 {
 	const struct walls *walls = &attempts->takeoff->walls;
-	bool *is_done = memory_new((size_t)attempts->takeoff->survey.region_count + 1,
-		sizeof *is_done);
+	bool *is_done = memory_new((size_t)attempts->takeoff->survey.region_count, sizeof *is_done);
 
 	for (int i = 0, beds = 0; i < walls->count && !stop_asked(); i++) {
 		const struct wall *wall = &walls->list[i];

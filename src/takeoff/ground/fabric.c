@@ -149,7 +149,7 @@ void fabric_compute(struct fabric *out, const struct basis *basis, const struct 
 {
 	const struct cover *cover = &ground->cover;
 	const struct block *allow = basis->allow;
-	struct cover_box *boxes = memory_new(cover->count + 1, sizeof *boxes);
+	struct cover_box *boxes = memory_new(cover->count, sizeof *boxes);
 	struct strips strips = { .boxes = boxes, .width = block_length(allow, ALLOW_FABRIC_WIDTH),
 		.bridge = block_length(allow, ALLOW_FABRIC_OFFCUT) };
 	struct cutter best;

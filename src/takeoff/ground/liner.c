@@ -86,8 +86,7 @@ static void join_cuts(struct lining *lining)
 {
 	size_t joined = 0;
 
-	if (lining->count > 1)
-		sort(lining->cuts, lining->count, sizeof *lining->cuts, by_size);
+	sort(lining->cuts, lining->count, sizeof *lining->cuts, by_size);
 	for (size_t i = 0; i < lining->count && !stop_asked(); i++) {
 		if (joined > 0 && by_size(&lining->cuts[joined - 1], &lining->cuts[i]) == 0)
 			lining->cuts[joined - 1].pieces += lining->cuts[i].pieces;
@@ -115,8 +114,8 @@ static int64_t lengths_for(nm whole, struct batch *pieces, size_t count)
 /* Each height is slit off as often as its lengths take; rolls are wide enough for some of them. */
 static int64_t rolls_slit(const struct lining *lining)
 {
-	struct batch *lengths = memory_new(lining->count + 1, sizeof *lengths);
-	struct batch *slits = memory_new(lining->count + 1, sizeof *slits);
+	struct batch *lengths = memory_new(lining->count, sizeof *lengths);
+	struct batch *slits = memory_new(lining->count, sizeof *slits);
 	size_t slit_count = 0;
 	int64_t rolls;
 
@@ -165,14 +164,13 @@ static int64_t take_length(struct liner_cut *pieces, size_t count, nm width, int
 static int64_t rolls_across(const struct lining *lining)
 {
 	size_t count = lining->count, from = 0, length_count = 0, capacity = 0;
-	struct liner_cut *pieces = memory_new(count + 1, sizeof *pieces);
-	int64_t *each = memory_new(count + 1, sizeof *each), rolls;
+	struct liner_cut *pieces = memory_new(count, sizeof *pieces);
+	int64_t *each = memory_new(count, sizeof *each), rolls;
 	struct batch *lengths = NULL;
 
 	for (size_t i = 0; i < count; i++)
 		pieces[i] = lining->cuts[i];
-	if (count > 1)
-		sort(pieces, count, sizeof *pieces, by_length);
+	sort(pieces, count, sizeof *pieces, by_length);
 	while (from < count && !stop_asked()) {
 		nm length = pieces[from].length;
 

@@ -52,8 +52,7 @@ static int compare_nm(const void *a, const void *b)
 
 void ticks_number(struct ticks *ticks)
 {
-	if (ticks->count > 1)
-		sort(ticks->list, (size_t)ticks->count, sizeof *ticks->list, compare_nm);
+	sort(ticks->list, (size_t)ticks->count, sizeof *ticks->list, compare_nm);
 	for (int i = 0; i < ticks->count; i++)
 		slot_of(ticks, ticks->list[i])->number = i + 1;
 }

@@ -186,7 +186,7 @@ static int compare_frame(const struct setout_string *a, const struct setout_stri
 	bool is_far = a->at > 0;
 
 	if (is_far != (b->at > 0))
-		return is_far ? 1 : -1;
+		return compare(is_far, b->at > 0);
 	return is_far ? compare(b->is_upright, a->is_upright) :
 		compare(a->is_upright, b->is_upright);
 }

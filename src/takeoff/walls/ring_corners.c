@@ -195,8 +195,8 @@ static void set_through(const struct ring_corners *corners, int loop, int corner
 static bool choose_loop(const struct ring_corners *corners, int loop)
 {
 	int sides = loop_at(corners, loop)->count;
-	struct side_cost *costs = memory_new((size_t)sides + 1, sizeof *costs);
-	bool *through = memory_new((size_t)sides + 1, sizeof *through);
+	struct side_cost *costs = memory_new((size_t)sides, sizeof *costs);
+	bool *through = memory_new((size_t)sides, sizeof *through);
 	struct chain chain = { 0, 0, false };
 	bool is_laid = find_chain(&chain, corners->plan->symmetry, loop, sides);
 
