@@ -84,6 +84,19 @@ START_TEST(ground_beside_a_path_is_none_of_its_own)
 }
 END_TEST
 
+/* Drops of the middles 0 and 1/2 in, then 2 1/2 and 6 1/2 in. */
+START_TEST(each_path_is_told_by_its_region)
+{
+	ground(ROWS { "ppSqq", NULL }, "levels 1 ft\n  0 in, 0 in, 1 in, 1 in, 4 in, 9 in\n"
+		"  0 in, 0 in, 1 in, 1 in, 4 in, 9 in\n");
+	ck_assert_int_eq(falls()->path_count, 2);
+	ck_assert_int_eq(falls()->paths[0].region, 0);
+	ck_assert_int_eq(falls()->paths[1].region, 2);
+	ck_assert_double_eq_tol(falls()->paths[0].steepest, 0.5 / 12 * 100, 1e-5);
+	ck_assert_double_eq_tol(falls()->paths[1].steepest, 4.0 / 12 * 100, 1e-5);
+}
+END_TEST
+
 START_TEST(nothing_is_said_of_a_plot_that_tells_no_levels)
 {
 	ground(ROWS { "pppp", NULL }, "house \"Home\"\n  from 0,-4 to 4,0\n");
@@ -103,6 +116,8 @@ static const struct { const char *rows[3]; const char *fall; int snags; } rules[
 	{ { "pppp", "pppp" }, "fall 1.998 % away\n", 1 },
 	{ { "llll", "llll" }, "fall 5 % away\n", 0 },
 	{ { "llll", "llll" }, "fall 4.998 % away\n", 1 },
+	{ { "llll", "llll" }, "fall 4.999 % away\n", 0 }, /* to a thousandth of a percent */
+	{ { "llll", "llll" }, "fall 4.998999 % away\n", 1 },
 	{ { "....", "...." }, "fall 5 % away\n", 0 },
 	{ { "....", "...." }, "fall 4.998 % away\n", 1 },
 	{ { "pppp", "llll" }, "fall 3 % away\n", 1 },
@@ -191,6 +206,28 @@ START_TEST(level_ground_falls_too_little_not_towards_the_house)
 }
 END_TEST
 
+/* To a thousandth of a percent it is level. */
+START_TEST(ground_that_hardly_falls_towards_a_house_is_called_level)
+{
+	static const struct { const char *fall; int kind, figure; } falling[] = {
+		{ "fall 0.001 % towards 0\n", FALL_LITTLE, 0 },
+		{ "fall 0.001001 % towards 0\n", FALL_TOWARDS, 1001 },
+		{ "fall 1 % towards 180\n", FALL_LITTLE, 1000000 },
+	};
+
+	for (size_t i = 0; i < sizeof falling / sizeof *falling; i++) {
+		ground(ROWS { "llll", NULL }, "finish 0,0 1 ft\n" HOUSE);
+		garden.plot.details.finish.has_fall = false;
+		plot_add_lines(&garden.plot, falling[i].fall);
+		garden_count(&garden);
+		ck_assert_int_eq(snags(), 1);
+		ck_assert_int_eq(garden_snag(&garden, SNAG_FALL_HOUSE, 0)->kind, falling[i].kind);
+		ck_assert_int_eq(garden_snag(&garden, SNAG_FALL_HOUSE, 0)->figures[0],
+			falling[i].figure);
+	}
+}
+END_TEST
+
 /* The middle of the cell next to it is 6 in from the house. */
 START_TEST(ground_is_near_as_far_as_the_plot_allows_for)
 {
@@ -239,6 +276,7 @@ Suite *test_suite(void)
 	tcase_add_test(paths, a_path_is_as_steep_as_from_a_cell_to_the_next);
 	tcase_add_test(paths, a_path_goes_by_the_ground_as_it_is_where_no_other_is_told);
 	tcase_add_test(paths, ground_beside_a_path_is_none_of_its_own);
+	tcase_add_test(paths, each_path_is_told_by_its_region);
 	tcase_add_test(paths, nothing_is_said_of_a_plot_that_tells_no_levels);
 	tcase_add_checked_fixture(houses, NULL, teardown);
 	tcase_add_loop_test(houses, ground_near_a_house_falls_away_as_published_or_is_a_snag, 0,
@@ -247,6 +285,7 @@ Suite *test_suite(void)
 	tcase_add_test(houses, six_inches_in_ten_feet_are_just_enough_for_a_lawn);
 	tcase_add_test(houses, a_snag_has_the_least_fall_and_the_first_cell_where_it_is_too_little);
 	tcase_add_test(houses, level_ground_falls_too_little_not_towards_the_house);
+	tcase_add_test(houses, ground_that_hardly_falls_towards_a_house_is_called_level);
 	tcase_add_test(houses, ground_is_near_as_far_as_the_plot_allows_for);
 	tcase_add_test(houses, beds_at_ground_level_count_and_raised_ones_do_not);
 	tcase_add_test(houses, ground_within_a_house_falls_nowhere);

@@ -236,6 +236,11 @@ START_TEST(a_bed_that_cannot_be_laid_out_takes_about_as_many_blocks_as_its_runs_
 	beds_set_cell(&beds.plot, 6 * INCH);
 	beds_lay(&beds);
 	ck_assert_int_eq(beds.takeoff.walls.not_laid[0].about_blocks, 1);
+	beds_fini(&beds);
+	rectangle(1, 1); /* 32 in less as many */
+	beds_set_cell(&beds.plot, 8 * INCH);
+	beds_lay(&beds);
+	ck_assert_int_eq(beds.takeoff.walls.not_laid[0].about_blocks, 1);
 }
 END_TEST
 
