@@ -142,6 +142,22 @@ START_TEST(ground_beside_an_l_is_not_in_its_mean)
 }
 END_TEST
 
+/* Cells of 4 ft, arms of one: by 1 in a foot, 2 and 10 in thrice and 6 in once. A bed of one cell
+ * has its middle at 2 in, and its lowest ground at 4 in. */
+START_TEST(cells_that_stand_alone_in_their_rows_are_in_the_mean)
+{
+	given(USUAL, "3 x 3\n  b.b\n  b.b\n  bbb\n", "levels 12 ft\n  0 in, 12 in\n"
+		"  0 in, 12 in\n");
+	plot_set(&garden.plot, 0, HEAD_CELL, "4 ft");
+	garden_count(&garden);
+	drop_is(level()->rise, 12 - 42 / 7.0);
+	given(USUAL, "1 x 1\n  b\n", "levels 4 ft\n  0 in, 4 in\n  0 in, 4 in\n");
+	plot_set(&garden.plot, 0, HEAD_CELL, "4 ft");
+	garden_count(&garden);
+	drop_is(level()->rise, 2);
+}
+END_TEST
+
 /* Round the hole, 4,4 to 8,8 of 12 x 12 ft, the ground is at 0 in, round the bed at 8 in. */
 START_TEST(corners_of_holes_count_too)
 {
@@ -445,6 +461,7 @@ Suite *test_suite(void)
 	tcase_add_test(hand, walls_go_by_the_finished_ground);
 	tcase_add_test(hand, the_lowest_ground_may_be_between_two_corners);
 	tcase_add_test(hand, ground_beside_an_l_is_not_in_its_mean);
+	tcase_add_test(hand, cells_that_stand_alone_in_their_rows_are_in_the_mean);
 	tcase_add_test(hand, corners_of_holes_count_too);
 	tcase_add_test(hand, ground_may_stand_over_a_wall);
 	tcase_add_test(hand, a_fall_of_a_course_has_the_wall_step);
