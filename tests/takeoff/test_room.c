@@ -67,21 +67,40 @@ static struct place first_cell_along(const struct corner *a, const struct corner
 	return (struct place){ -1, -1 };
 }
 
+/* Those cells are all that touch it: in the rectangle, and as many as it has. */
+static void check_cells_along(struct rectangle cells, const struct corner *a,
+	const struct corner *b)
+{
+	int count = 0;
+
+	for (int y = 0; y < survey.rows; y++)
+		for (int x = 0; x < survey.columns; x++) {
+			if (!touches(x, y, a, b) || !is_bed(x, y))
+				continue;
+			ck_assert(x >= cells.left && x <= cells.right);
+			ck_assert(y >= cells.top && y <= cells.bottom);
+			count++;
+		}
+	ck_assert_int_eq((cells.right - cells.left + 1) * (cells.bottom - cells.top + 1), count);
+}
+
 static void check_side_cells(int loop)
 {
 	const struct loop *of = &outline.loops[loop];
 
 	for (int s = 0; s < of->count; s++) {
-		struct place cell = room_side_cell(&outline, (struct side_place){ loop, s });
-		struct place first = first_cell_along(&of->corners[s],
-			&of->corners[(s + 1) % of->count]);
+		const struct corner *a = &of->corners[s], *b = &of->corners[(s + 1) % of->count];
+		struct side_place place = { loop, s };
+		struct place cell = room_side_cell(&outline, place);
+		struct place first = first_cell_along(a, b);
 
 		ck_assert_int_eq(cell.x, first.x);
 		ck_assert_int_eq(cell.y, first.y);
+		check_cells_along(room_side_cells(&outline, place), a, b);
 	}
 }
 
-START_TEST(the_cell_of_a_side_is_the_first_of_the_bed_that_touches_it)
+START_TEST(the_cells_of_a_side_are_those_of_the_bed_that_touch_it)
 {
 	struct random random = { 71 };
 
@@ -326,7 +345,7 @@ Suite *test_suite(void)
 	TCase *sides = suite_case(suite, "sides");
 	TCase *width = suite_case(suite, "width");
 
-	tcase_add_test(sides, the_cell_of_a_side_is_the_first_of_the_bed_that_touches_it);
+	tcase_add_test(sides, the_cells_of_a_side_are_those_of_the_bed_that_touch_it);
 	tcase_add_test(sides, short_sides_are_found_loop_by_loop_and_side_by_side);
 	tcase_add_test(width, a_bed_is_as_wide_as_its_cells_and_not_a_nanometre_wider);
 	tcase_add_test(width, a_bed_exactly_two_walls_wide_has_no_room);
