@@ -101,13 +101,18 @@ START_TEST(a_base_as_wide_as_the_bed_leaves_no_inside)
 }
 END_TEST
 
-/* A bed 2 ft deep whose base goes 3 ft inwards and not outwards. */
+/* A bed 2 ft deep whose base goes farther than that inwards, and not outwards: by its blocks 8 in
+ * and 3 ft, or 9 in and 16 in, which is 1 in too far. */
 START_TEST(a_base_that_reaches_inwards_alone_stays_within_the_bed)
 {
 	garden_rows(&garden, (const char *const[]){ "..........", "..........", ".bbbbbbbb.",
 		".bbbbbbbb.", "..........", "..........", NULL });
 	plot_set(&garden.plot, 'b', BED_REACH, "0 in");
 	plot_set(&garden.plot, 'b', BED_REACH_IN, "3 ft");
+	garden_count(&garden);
+	ck_assert_double_eq_tol(area(0, DIG_WALL), 16, EXACT);
+	plot_set(&garden.plot, 'b', BED_BLOCK, "16 in x 9 in x 6 in");
+	plot_set(&garden.plot, 'b', BED_REACH_IN, "16 in");
 	garden_count(&garden);
 	ck_assert_double_eq_tol(area(0, DIG_WALL), 16, EXACT);
 }
