@@ -1097,6 +1097,45 @@ START_TEST(a_fence_is_moved_over_no_bed_and_no_fixture)
 }
 END_TEST
 
+/* Whether a leg can be moved with an urn on just that cell. */
+static bool can_move_by(struct leg leg, int right, int down, struct place urn)
+{
+	struct plot plot = { details_copy(&garden.plot.details), ground_copy(&garden.plot.ground) };
+	bool can;
+
+	*ground_at(&plot.ground, urn.x, urn.y) = 'S';
+	can = proposal_apply(&plot, &(struct proposal){ .kind = PROPOSE_FENCE, .leg = leg,
+		.right = right, .down = down });
+	plot_fini(&plot);
+	return can;
+}
+
+/* The cells between where a leg is and where it goes, those at its ends and no others. */
+START_TEST(a_leg_goes_over_the_cells_between_and_no_others)
+{
+	const struct leg right = { { 22, 5 }, { 22, 13 } }, bottom = { { 5, 13 }, { 22, 13 } };
+	static const struct {
+		bool is_right; /* which leg */
+		int off;       /* to the right, or down */
+		struct rectangle over;
+	} moves[] = {
+		{ true, 2, { 22, 5, 23, 12 } }, { true, -2, { 20, 5, 21, 12 } },
+		{ false, 2, { 5, 13, 21, 14 } }, { false, -2, { 5, 11, 21, 12 } },
+	};
+
+	fence_about(17, 8, "off");
+	details_add_entry(&garden.plot.details, CLASS_FIXTURE, 'S', memory_string("Urn"));
+	for (int i = 0; i < 4; i++)
+		for (int y = 0; y < garden.plot.ground.rows; y++)
+			for (int x = 0; x < garden.plot.ground.columns; x++)
+				ck_assert_msg(can_move_by(moves[i].is_right ? right : bottom,
+					moves[i].is_right ? moves[i].off : 0,
+					moves[i].is_right ? 0 : moves[i].off,
+					(struct place){ x, y }) != is_in(moves[i].over, x, y),
+					"%d: %d, %d", i, x, y);
+}
+END_TEST
+
 /* ---- How many, and how long ------------------------------------------------------------------ */
 
 /* Five letters of beds, each a row lower than the one before; all would do with a course less. */
@@ -1199,6 +1238,7 @@ Suite *test_suite(void)
 	tcase_add_test(one, no_change_is_told_by_which_a_plant_lacks_sun);
 	tcase_add_test(one, a_leg_goes_off_as_far_as_it_is_from_the_axis);
 	tcase_add_test(one, a_fence_is_moved_over_no_bed_and_no_fixture);
+	tcase_add_test(one, a_leg_goes_over_the_cells_between_and_no_others);
 	tcase_add_test(one, of_a_kind_those_that_spare_most_are_told);
 	tcase_add_test(one, what_cannot_all_be_tried_takes_nothing_from_the_rest);
 	tcase_add_test(one, a_plan_too_large_for_it_gets_none);
