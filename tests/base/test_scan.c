@@ -1,5 +1,6 @@
 /* Words, numbers and quoted texts of one line. */
 #include "base/scan.h"
+#include "base/text.h"
 #include "support/runner.h"
 
 #include <inttypes.h>
@@ -245,6 +246,47 @@ START_TEST(nothing_behind_the_line_is_read)
 }
 END_TEST
 
+/* The line is part of a text: as much is taken of it whatever comes after it. */
+START_TEST(what_stands_behind_the_line_does_not_matter)
+{
+	static const char *const behind[] = { "7", ".5", "x", ",", "\"", "\\", " 1", "\xBF",
+		"\xE2\x80\x8D" "b\"" };
+	static const char *const lines[] = { "12", "12.", "1.2", "word", "a,", "  ", "\"text",
+		"\"text\\", "\"\xE2\x80\x8D", "\"a\xE2\x80\x8D", "\xE2\x82", "" };
+	const char *line = lines[_i];
+	size_t length = strlen(line);
+
+	for (size_t i = 0; i < sizeof behind / sizeof *behind; i++) {
+		struct scan alone = start(line), s;
+		struct text text = TEXT_EMPTY;
+		struct diag expected = { 0 }, d = { 0 };
+		int64_t one = -1, other = -1;
+		size_t word, same;
+		char *read = NULL;
+
+		text_print(&text, "%s%s", line, behind[i]);
+		s = scan_start(text.bytes, length, 4);
+		ck_assert_int_eq(scan_peek(&s), scan_peek(&alone));
+		ck_assert_int_eq(scan_decimal(&s, 3, &one), scan_decimal(&alone, 3, &other));
+		ck_assert_int_eq(one, other);
+		ck_assert_uint_eq(s.at, alone.at);
+		s.at = alone.at = 0;
+		scan_word(&s, &word), scan_word(&alone, &same);
+		ck_assert_uint_eq(word, same);
+		ck_assert_int_eq(scan_is_done(&s), scan_is_done(&alone));
+		s.at = alone.at = 0;
+		ck_assert(!scan_quoted(&s, 0, 9, &read, &d));
+		ck_assert(!scan_quoted(&alone, 0, 9, &read, &expected));
+		ck_assert_int_eq(d.column, expected.column);
+		ck_assert_str_eq(d.found, expected.found);
+		ck_assert_str_eq(d.expected, expected.expected);
+		s.at = length;
+		ck_assert(!scan_take(&s, behind[i][0]));
+		text_fini(&text);
+	}
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("scan");
@@ -262,5 +304,6 @@ Suite *test_suite(void)
 	tcase_add_loop_test(text, a_text_that_is_none_is_refused_where_it_goes_wrong, 0,
 		COUNT(unquoted));
 	tcase_add_loop_test(text, nothing_behind_the_line_is_read, 0, 7);
+	tcase_add_loop_test(text, what_stands_behind_the_line_does_not_matter, 0, 12);
 	return suite;
 }

@@ -175,6 +175,22 @@ START_TEST(a_character_is_never_wider_than_reckoned)
 }
 END_TEST
 
+/* As the sizes of blocks and ranges add up: of no width the combining marks of 0300,
+ * 1AB0, 1DC0, 20D0 and FE20, variation selectors and two joiners; of two columns Jamo, clocks,
+ * angles, squares, symbols and Dingbats, arrows, the Han planes and what is between, Hangul,
+ * ideographs and forms, full width, Tangut to Kana, pictures. */
+START_TEST(as_many_characters_as_are_told_have_no_width_or_two_columns)
+{
+	int columns[3] = { 0 };
+
+	for (uint32_t code = 0; code <= 0x10FFFF; code++)
+		columns[utf8_columns(code)]++;
+	ck_assert_int_eq(columns[0], 112 + 80 + 64 + 2 + 33 + 16 + 16);
+	ck_assert_int_eq(columns[2], 96 + 2 + 2 + 11 + 2 + 448 + 59 + 447 + 29839 + 32 + 11172 + 512 +
+		16 + 64 + 96 + 7 + 17184 + 2816 + 131070);
+}
+END_TEST
+
 START_TEST(letters_have_one_column_and_pictures_two)
 {
 	ck_assert_int_eq(utf8_columns('a'), 1);
@@ -224,6 +240,7 @@ Suite *test_suite(void)
 	tcase_add_loop_test(text, a_joiner_is_text_between_two_characters, 0, COUNT(joined));
 	tcase_add_test(text, as_many_are_refused_as_the_standard_has);
 	tcase_add_test(text, a_character_is_never_wider_than_reckoned);
+	tcase_add_test(text, as_many_characters_as_are_told_have_no_width_or_two_columns);
 	tcase_add_test(text, letters_have_one_column_and_pictures_two);
 	tcase_add_test(text, characters_are_counted_not_bytes);
 	return suite;

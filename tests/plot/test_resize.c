@@ -102,6 +102,34 @@ START_TEST(a_set_axis_moves_with_the_ground)
 }
 END_TEST
 
+/* Of 3 x 2 cells: up to half a cell from an edge it is on the plan. */
+START_TEST(an_axis_stays_as_long_as_it_is_within_the_plan)
+{
+	static const struct {
+		const char *axis;
+		struct margins margins;
+		bool stays;
+	} axes[] = {
+		{ "3,2", { -1, 0, 0, 0 }, true }, { "2,2", { -1, 0, 0, 0 }, false },
+		{ "3,2", { 0, 0, -1, 0 }, true }, { "4,2", { 0, 0, -1, 0 }, false },
+		{ "3,3", { 0, -1, 0, 0 }, true }, { "3,2", { 0, -1, 0, 0 }, false },
+		{ "3,1", { 0, 0, 0, -1 }, true }, { "3,2", { 0, 0, 0, -1 }, false },
+		{ "5,3", { 0, 0, 0, 0 }, true }, { "1,1", { 0, 0, 0, 0 }, true },
+	};
+
+	for (size_t i = 0; i < sizeof axes / sizeof *axes; i++) {
+		struct plot plot;
+
+		plot_from_rows(&plot, corner);
+		plot_set(&plot, 0, HEAD_AXIS, axes[i].axis);
+		resize_plot(&plot, &axes[i].margins);
+		ck_assert_msg(block_value(&plot.details.head, HEAD_AXIS)->set == axes[i].stays,
+			"row %zu", i);
+		plot_fini(&plot);
+	}
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("resize");
@@ -112,5 +140,6 @@ Suite *test_suite(void)
 	tcase_add_test(sides, what_would_fall_outside_is_counted_by_its_class);
 	tcase_add_test(sides, a_plan_keeps_at_least_a_cell_and_at_most_2048);
 	tcase_add_test(sides, a_set_axis_moves_with_the_ground);
+	tcase_add_test(sides, an_axis_stays_as_long_as_it_is_within_the_plan);
 	return suite;
 }

@@ -569,6 +569,26 @@ START_TEST(without_a_place_for_a_journal_it_is_said_why)
 }
 END_TEST
 
+/* Both places were free when the plot was opened. */
+START_TEST(where_a_place_is_taken_meanwhile_it_is_said_why)
+{
+	struct store store;
+	char sentence[sizeof error.sentence], *state;
+
+	make("state", "");
+	setenv("XDG_STATE_HOME", in("state"), 1);
+	state = path_in_state(in("court.plot"), ".journal");
+	store = opened("court.plot", STORE_WRITES);
+	ck_assert_int_eq(mkdir(in(".court.plot.journal"), 0700), 0);
+	ck_assert(!store_hold(&store, &plot, &error));
+	snprintf(sentence, sizeof sentence, "cannot write %s: %s", state, strerror(ENOTDIR));
+	ck_assert_str_eq(error.sentence, sentence);
+	store_close(&store);
+	free(state);
+	unsetenv("XDG_STATE_HOME");
+}
+END_TEST
+
 START_TEST(without_a_lock_two_sessions_have_a_journal_each_and_leave_the_others)
 {
 	struct store first, second;
@@ -701,6 +721,7 @@ static void add_journal(TCase *journal)
 		where_no_journal_can_be_beside_the_plot_it_is_among_the_users_state);
 	tcase_add_test(journal, a_name_as_long_as_names_may_be_has_its_journal_there);
 	tcase_add_test(journal, without_a_place_for_a_journal_it_is_said_why);
+	tcase_add_test(journal, where_a_place_is_taken_meanwhile_it_is_said_why);
 	tcase_add_test(journal,
 		without_a_lock_two_sessions_have_a_journal_each_and_leave_the_others);
 	tcase_add_test(journal,
