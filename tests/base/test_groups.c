@@ -86,14 +86,15 @@ END_TEST
 /* The one list, then the other. */
 START_TEST(of_two_lists_the_first_of_several_alike_goes_with_the_first)
 {
-	static const int items[] = { 9, 4, 8, 5, /* and */ 1, 9, 5, 8, 8, 9 };
-	static const int wanted[] = { 5, 6, 7, NO_PARTNER, NO_PARTNER, 0, 1, 2, NO_PARTNER,
-		NO_PARTNER };
+	enum { ITEMS = 14, FIRST = 6, NONE = NO_PARTNER };
+	static const int items[ITEMS] = { 9, 4, 8, 5, 12, 13, /* and */ 1, 9, 5, 8, 8, 9, 3, 2 };
+	static const int wanted[ITEMS] = { 7, 8, 9, NONE, NONE, NONE, NONE, 0, 1, 2, NONE, NONE,
+		NONE, NONE };
 	static const int by = 2;
-	struct groups groups = groups_by(&by, items, 10);
-	int *partners = groups_partners(&groups, 4);
+	struct groups groups = groups_by(&by, items, ITEMS);
+	int *partners = groups_partners(&groups, FIRST);
 
-	for (int i = 0; i < 10; i++)
+	for (int i = 0; i < ITEMS; i++)
 		ck_assert_msg(partners[i] == wanted[i], "%d goes with %d", i, partners[i]);
 	free(partners);
 	groups_fini(&groups);

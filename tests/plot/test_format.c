@@ -1077,6 +1077,71 @@ START_TEST(whatever_a_plot_holds_is_written_and_read_as_it_was)
 }
 END_TEST
 
+/* Whether what is read of a text is a plot; then it is equal to the other just where it is written
+ * as the other is. */
+static bool check_other(const struct plot *plot, const struct text *text,
+	const struct text *changed, uint64_t seed)
+{
+	struct text written = TEXT_EMPTY;
+	struct plot other;
+	struct diag d = { 0 };
+
+	if (!read_bytes(changed->bytes, changed->length, &other, &d))
+		return false;
+	format_write(&other, &written);
+	ck_assert_msg(plot_equal(plot, &other) == (strcmp(written.bytes, text->bytes) == 0) &&
+		plot_equal(&other, plot) == plot_equal(plot, &other), "seed %d:\n%.2000s",
+		(int)seed, changed->bytes);
+	text_fini(&written);
+	plot_fini(&other);
+	return true;
+}
+
+/* Another digit, or another letter, one place further in the alphabet. */
+static bool change_byte(char *c)
+{
+	if (*c >= '0' && *c <= '9')
+		*c = *c == '9' ? '1' : (char)(*c + 1);
+	else if (*c >= 'a' && *c < 'z')
+		++*c;
+	else
+		return false;
+	return true;
+}
+
+/* Every line has one byte changed, and is left out. */
+START_TEST(plots_are_equal_where_they_are_written_alike_and_nowhere_else)
+{
+	int others = 0;
+
+	for (uint64_t seed = 0; seed < (uint64_t)runner_count(30, 2000); seed++) {
+		struct random random = { seed };
+		struct text text = TEXT_EMPTY, changed = TEXT_EMPTY;
+		struct plot plot;
+
+		whole_plot_at_random(&plot, &random, 5);
+		format_write(&plot, &text);
+		for (size_t at = 0, end; at < text.length; at = end + 1) {
+			char *c;
+
+			end = (size_t)(strchr(text.bytes + at, '\n') - text.bytes);
+			text_clear(&changed);
+			text_add(&changed, text.bytes);
+			c = changed.bytes + at + random_below(&random, (int)(end - at) + 1);
+			if (change_byte(c))
+				others += check_other(&plot, &text, &changed, seed);
+			text_cut(&changed, at);
+			text_add(&changed, text.bytes + end + 1);
+			others += check_other(&plot, &text, &changed, seed);
+		}
+		text_fini(&text);
+		text_fini(&changed);
+		plot_fini(&plot);
+	}
+	ck_assert_int_gt(others, 1000);
+}
+END_TEST
+
 START_TEST(the_largest_plot_is_written_and_read_as_it_was)
 {
 	struct random random = { 1 };
@@ -1159,6 +1224,7 @@ Suite *test_suite(void)
 	add_refusing(suite_case(suite, "refusing"));
 	tcase_add_test(many, very_many_legs_and_gates_are_read_in_reasonable_time);
 	tcase_add_test(both, whatever_a_plot_holds_is_written_and_read_as_it_was);
+	tcase_add_test(both, plots_are_equal_where_they_are_written_alike_and_nowhere_else);
 	tcase_add_test(both, the_largest_plot_is_written_and_read_as_it_was);
 	tcase_add_test(both, a_plot_cut_short_is_refused_and_leaves_nothing);
 	return suite;
