@@ -100,6 +100,41 @@ START_TEST(a_saws_stop_is_set_in_inches_alone)
 }
 END_TEST
 
+/* To the nearest 64th of an inch, or hundredth of a millimetre; in metres from one on. */
+static const struct {
+	nm length;
+	const char *imperial, *metric;
+	nm rounded[2];
+} pieces[] = {
+	{ 0, "0 in", "0 mm", { 0, 0 } },
+	{ INCHES(48), "48 in", "1.2192 m", { INCHES(48), INCHES(48) } },
+	{ 198438, "1/64 in", "0.2 mm", { NM_PER_64TH, 200000 } },
+	{ 198437, "0 in", "0.2 mm", { 0, 200000 } },
+	{ 12344999, "31/64 in", "12.34 mm", { 31 * NM_PER_64TH, 12340000 } },
+	{ 12345000, "31/64 in", "12.35 mm", { 31 * NM_PER_64TH, 12350000 } },
+	{ 999994999, "39 3/8 in", "999.99 mm", { 2520 * NM_PER_64TH, 999990000 } },
+	{ 999995000, "39 3/8 in", "1 m", { 2520 * NM_PER_64TH, NM_PER_M } },
+	{ 1000010000, "39 3/8 in", "1.00001 m", { 2520 * NM_PER_64TH, 1000010000 } },
+	{ -12345000, "-31/64 in", "-12.35 mm", { -31 * NM_PER_64TH, -12350000 } },
+	{ -4999, "0 in", "0 mm", { 0, 0 } },
+};
+
+START_TEST(a_piece_is_shown_to_a_64th_or_a_hundredth_and_goes_by_that)
+{
+	struct text t = TEXT_EMPTY;
+
+	for (enum units units = UNITS_IMPERIAL; units <= UNITS_METRIC; units++) {
+		text_clear(&t);
+		show_piece(&t, pieces[_i].length, units);
+		ck_assert_str_eq(t.bytes, units == UNITS_METRIC ? pieces[_i].metric :
+			pieces[_i].imperial);
+		ck_assert_int_eq(show_piece_rounded(pieces[_i].length, units),
+			pieces[_i].rounded[units]);
+	}
+	text_fini(&t);
+}
+END_TEST
+
 START_TEST(an_area_is_shown_in_square_feet_or_metres)
 {
 	struct text t = TEXT_EMPTY;
@@ -167,7 +202,9 @@ static const struct {
 	{ 52 * 0.45359237, UNITS_IMPERIAL, "52.0 lb" }, { 99.94, UNITS_METRIC, "99.9 kg" },
 	{ 99.96, UNITS_METRIC, "100 kg" }, { 100.4, UNITS_METRIC, "100 kg" },
 	{ 100.5, UNITS_METRIC, "101 kg" }, { 1250 * 0.45359237, UNITS_IMPERIAL, "1,250 lb" },
-	{ 12345678, UNITS_METRIC, "12,345,678 kg" },
+	{ 12345678, UNITS_METRIC, "12,345,678 kg" }, { -0.5, UNITS_METRIC, "-0.5 kg" },
+	{ 0.0001, UNITS_METRIC, "0 g" }, { 0.949, UNITS_METRIC, "949 g" },
+	{ 0.951, UNITS_METRIC, "1.0 kg" }, { 0.94 * 0.45359237, UNITS_IMPERIAL, "15.0 oz" },
 };
 
 /* The same units, and the international foot of 0.3048 m. */
@@ -197,7 +234,8 @@ START_TEST(water_is_in_gallons_or_litres_whole_from_100_on)
 		{ 231 * 0.0254 * 0.0254 * 0.0254, UNITS_IMPERIAL, "1.0 gal" },
 		{ 0.0755, UNITS_METRIC, "75.5 L" }, { 0.09994, UNITS_METRIC, "99.9 L" },
 		{ 0.09996, UNITS_METRIC, "100 L" }, { 1.2345, UNITS_METRIC, "1,235 L" },
-		{ 0, UNITS_METRIC, "0.0 L" },
+		{ 0, UNITS_METRIC, "0.0 L" }, { -0.0755, UNITS_METRIC, "-75.5 L" },
+		{ -0.09996, UNITS_METRIC, "-100 L" },
 	};
 	struct text t = TEXT_EMPTY;
 
@@ -296,7 +334,10 @@ START_TEST(rulers_speak_in_feet_and_inches_or_metres)
 		{ 6 * NM_PER_INCH, UNITS_IMPERIAL, "6\"" },
 		{ 15 * NM_PER_INCH / 2, UNITS_IMPERIAL, "7.5\"" },
 		{ 0, UNITS_METRIC, "0" },
+		{ NM_PER_INCH / 3, UNITS_IMPERIAL, "0.33\"" },
 		{ 1500 * NM_PER_MM, UNITS_METRIC, "1.5" },
+		{ 1500 * NM_PER_MM - NM_PER_MM / 2, UNITS_METRIC, "1.5" },
+		{ 1500 * NM_PER_MM - NM_PER_MM / 2 - 1, UNITS_METRIC, "1.499" },
 		{ 12 * NM_PER_M, UNITS_METRIC, "12" },
 	};
 
@@ -319,10 +360,12 @@ Suite *test_suite(void)
 		COUNT(lengths));
 	tcase_add_loop_test(figure, a_saws_stop_is_set_in_inches_alone, 0, COUNT(stops));
 	tcase_add_loop_test(figure, a_tape_is_read_without_a_unit, 0, COUNT(marks));
+	tcase_add_loop_test(figure, a_piece_is_shown_to_a_64th_or_a_hundredth_and_goes_by_that, 0,
+		COUNT(pieces));
 	tcase_add_test(figure, an_area_is_shown_in_square_feet_or_metres);
 	tcase_add_loop_test(figure, a_small_volume_is_shown_in_the_smaller_unit, 0, COUNT(volumes));
 	tcase_add_test(figure, a_figure_alone_is_in_the_unit_that_it_would_be_shown_in);
-	tcase_add_loop_test(figure, water_is_in_gallons_or_litres_whole_from_100_on, 0, 6);
+	tcase_add_loop_test(figure, water_is_in_gallons_or_litres_whole_from_100_on, 0, 8);
 	tcase_add_loop_test(figure, a_weight_is_whole_from_100_on_and_in_small_units_below_1, 0,
 		COUNT(weights));
 	tcase_add_loop_test(figure, a_count_has_a_comma_every_three_digits, 0, COUNT(counts));

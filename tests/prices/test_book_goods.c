@@ -327,6 +327,64 @@ START_TEST(an_item_that_no_takeoff_has_is_refused)
 }
 END_TEST
 
+/* Right at what the manual allows, and just beyond. */
+static const struct { const char *goods; bool is_read; } limits[] = {
+	{ POSTS("'length': '1 mm', "), true }, { POSTS("'length': '0.999999 mm', "), false },
+	{ POSTS("'post': '10000 m', "), true }, { POSTS("'post': '10000.001 m', "), false },
+	{ PANELS("'height': '1 mm', "), true }, { PANELS("'height': '0.999999 mm', "), false },
+	{ PACK("'pack': 'bag', 'size': '0.001 L'"), true },
+	{ PACK("'pack': 'bag', 'size': '0.000999 L'"), false },
+	{ PACK("'pack': 'bag', 'size': '100000 L'"), true },
+	{ PACK("'pack': 'bag', 'size': '100000.000001 L'"), false },
+	{ PIECE("adhesive.cartridge", "'size': 1"), true },
+	{ PIECE("adhesive.cartridge", "'size': 1000000"), true },
+	{ PIECE("adhesive.cartridge", "'size': 1000001"), false },
+	{ PACK("'pack': 'bulk', 'size': '2 L', 'step': '2 L'"), true },
+	{ PACK("'pack': 'bulk', 'size': '2 L', 'step': '2.000001 L'"), false },
+};
+
+START_TEST(a_measure_is_read_up_to_its_limits)
+{
+	struct text text = TEXT_EMPTY;
+	struct book book;
+	struct book_fault fault;
+
+	text_print(&text, "{'format': 'parterre-prices', 'version': 1, 'currency': 'USD', "
+		"'goods': [%s]}", limits[_i].goods);
+	ck_assert_msg(book_try(&book, text.bytes, &fault) == limits[_i].is_read, "%s: expected %s",
+		limits[_i].goods, fault.diag.expected);
+	book_fini(&book);
+	text_fini(&text);
+}
+END_TEST
+
+/* Its words, its name and its note. */
+START_TEST(a_text_has_so_many_characters_and_no_more)
+{
+	static const struct { const char *before, *after; int most; } texts[] = {
+		{ "'goods': [{'item': 'mulch', 'spec': '", "'}]", 80 },
+		{ "'goods': [{'item': 'extra', 'spec': 'x', 'name': '", "'}]", 60 },
+		{ "'note': '", "'", 500 },
+	};
+	struct text text = TEXT_EMPTY;
+	struct book book;
+	struct book_fault fault;
+
+	for (int i = 0; i < 6; i++) {
+		text_clear(&text);
+		text_print(&text, "{'format': 'parterre-prices', 'version': 1, 'currency': "
+			"'USD', %s", texts[i / 2].before);
+		for (int j = texts[i / 2].most + i % 2; j > 0; j--)
+			text_add(&text, "\xC3\xA4");
+		text_print(&text, "%s}", texts[i / 2].after);
+		ck_assert_msg(book_try(&book, text.bytes, &fault) == (i % 2 == 0), "row %d: %s", i,
+			fault.diag.expected);
+		book_fini(&book);
+	}
+	text_fini(&text);
+}
+END_TEST
+
 START_TEST(twenty_packs_are_read_and_no_more)
 {
 	struct text text = TEXT_EMPTY;
@@ -372,6 +430,9 @@ Suite *test_suite(void)
 		sizeof refused / sizeof *refused);
 	tcase_add_loop_test(refusing, an_item_that_no_takeoff_has_is_refused, 0,
 		sizeof strangers / sizeof *strangers);
+	tcase_add_loop_test(refusing, a_measure_is_read_up_to_its_limits, 0,
+		sizeof limits / sizeof *limits);
+	tcase_add_test(refusing, a_text_has_so_many_characters_and_no_more);
 	tcase_add_test(refusing, twenty_packs_are_read_and_no_more);
 	return suite;
 }

@@ -58,6 +58,38 @@ START_TEST(what_fits_on_a_line_stands_on_one_but_the_book_and_its_lists)
 }
 END_TEST
 
+/* The value of a key that has this many bytes of text, to be one line or several. */
+static bool is_on_one_line(const char *before, size_t bytes, const char *after)
+{
+	struct text json = TEXT_EMPTY, out;
+	bool is_one = true;
+
+	text_add(&json, before);
+	text_add_repeat(&json, 'x', bytes);
+	text_add(&json, after);
+	out = laid_out(json.bytes);
+	for (const char *line = out.bytes, *end; (end = strchr(line, '\n')); line = end + 1) {
+		const char *name = strstr(line, "\"name\"");
+
+		is_one = is_one && !(name && name < end && end[-1] != '}' && end[-2] != '}');
+		ck_assert_msg(end - line <= 92 || !is_one, "%s", out.bytes);
+	}
+	text_fini(&out);
+	text_fini(&json);
+	return is_one;
+}
+
+/* { "name": "..." } has 14 bytes besides those of the name, and stands two or four further in; the
+ * vehicle has 11 more of its key. */
+START_TEST(a_line_has_92_columns_and_no_more)
+{
+	ck_assert(is_on_one_line("{'goods':[{'name':'", 92 - 4 - 14, "'}]}"));
+	ck_assert(!is_on_one_line("{'goods':[{'name':'", 92 - 4 - 13, "'}]}"));
+	ck_assert(is_on_one_line("{'vehicle':{'name':'", 92 - 2 - 11 - 14, "'}}"));
+	ck_assert(!is_on_one_line("{'vehicle':{'name':'", 92 - 2 - 11 - 13, "'}}"));
+}
+END_TEST
+
 /* 0.1 and 4.205 are as near to themselves as a double comes; 1e999 is no number that a book has. */
 START_TEST(prices_have_two_places_and_no_number_becomes_another)
 {
@@ -175,6 +207,7 @@ Suite *test_suite(void)
 	TCase *lines = suite_case(suite, "lines");
 
 	tcase_add_test(lines, what_fits_on_a_line_stands_on_one_but_the_book_and_its_lists);
+	tcase_add_test(lines, a_line_has_92_columns_and_no_more);
 	tcase_add_test(lines, prices_have_two_places_and_no_number_becomes_another);
 	tcase_add_test(lines, texts_keep_their_signs_and_their_script);
 	tcase_add_test(lines, any_tree_reads_as_itself_and_is_laid_out_the_same_again);

@@ -111,6 +111,43 @@ START_TEST(a_base_is_deeper_on_clay_and_in_frost)
 }
 END_TEST
 
+static void check_all_set(const struct block *block, const struct block *told)
+{
+	for (enum attribute a = block_first(block->kind); a <= block_last(block->kind); a++) {
+		const struct value *value = block_value(told, a);
+
+		if (a != PLANT_SPREAD)
+			ck_assert_msg(value_equal(attribute_row(a)->rule.kind,
+				block_value(block, a), value->set ? value :
+				attribute_preset(a, UNITS_IMPERIAL)), "%s",
+				attribute_row(a)->keyword);
+	}
+}
+
+/* Of two each, the second other than the first. */
+START_TEST(services_and_plants_have_all_their_values_and_a_plant_spreads_as_it_is_spaced)
+{
+	static const nm spreads[] = { 12 * NM_PER_INCH, 2 * NM_PER_FOOT, 3 * NM_PER_FOOT };
+
+	plot_add_lines(&plot, "service water \"W\" existing\n  depth 2 ft\n"
+		"service gas \"G\" to-lay\n  trench 9 in\n"
+		"plant r \"Rose\"\nplant t \"Thyme\"\n  spacing 2 ft\n"
+		"plant u \"Sage\"\n  spacing 2 ft\n  spread 3 ft\n");
+	allow_of(NULL);
+	ck_assert_uint_eq(in_force.details.around.services.count, 2);
+	ck_assert_uint_eq(in_force.details.plants.count, 3);
+	for (int i = 0; i < 2; i++)
+		check_all_set(&in_force.details.around.services.items[i].block,
+			&plot.details.around.services.items[i].block);
+	for (int i = 0; i < 3; i++) {
+		const struct block *block = &in_force.details.plants.items[i].block;
+
+		check_all_set(block, &plot.details.plants.items[i].block);
+		ck_assert_int_eq(block_length(block, PLANT_SPREAD), spreads[i]);
+	}
+}
+END_TEST
+
 START_TEST(plot_and_book_stay_as_they_are)
 {
 	struct details before = details_copy(&plot.details);
@@ -132,6 +169,8 @@ Suite *test_suite(void)
 	tcase_add_test(force, what_the_plot_leaves_open_is_the_books);
 	tcase_add_loop_test(force, what_nobody_sets_has_the_default_of_the_plots_units, 0, 2);
 	tcase_add_loop_test(force, a_base_is_deeper_on_clay_and_in_frost, 0, 5);
+	tcase_add_test(force,
+		services_and_plants_have_all_their_values_and_a_plant_spreads_as_it_is_spaced);
 	tcase_add_test(force, plot_and_book_stay_as_they_are);
 	return suite;
 }
