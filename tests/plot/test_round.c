@@ -9,6 +9,7 @@
 
 #include <math.h>
 #include <stdio.h>
+#include <stdlib.h>
 #include <string.h>
 
 static void open_plot(struct plot *plot, int columns, int rows, const char *mirror)
@@ -207,6 +208,78 @@ START_TEST(a_run_along_an_axis_has_its_middle_there)
 }
 END_TEST
 
+/* Across the run: as many cells as it and its image take together, where they meet or lie side by
+ * side. Half a turn takes a run that is not on the axis to one that goes the other way. */
+static int width_expected(int axis, int low, int high, bool is_half_turn)
+{
+	bool has[200] = { false };
+	int first = 200, last = 0, gaps = 0;
+
+	for (int cell = low; cell <= high; cell++)
+		has[cell + 100] = has[axis - 1 - cell + 100] = true;
+	for (int i = 0; i < 200; i++)
+		if (has[i]) {
+			first = first < i ? first : i;
+			last = i;
+		}
+	for (int i = first; i <= last; i++)
+		gaps += !has[i];
+	if (gaps || (is_half_turn && low + high != axis - 1))
+		return high - low + 1;
+	return last - first + 1;
+}
+
+START_TEST(a_run_and_an_image_that_it_meets_are_as_wide_as_both)
+{
+	struct random random = { 6 };
+
+	for (int i = 0; i < 2000; i++) {
+		struct mirror m = { (enum mirror_kind)random_below(&random, 5),
+			random_between(&random, 1, 23), random_between(&random, 1, 23) };
+		bool is_level = random_below(&random, 2);
+		int left = random_between(&random, -3, 12), top = random_between(&random, -3, 12);
+		struct rectangle r = { left, top, left + random_below(&random, 6),
+			top + random_below(&random, 6) };
+		int low = is_level ? top : left, high = is_level ? r.bottom : r.right;
+		int axis = is_level ? m.down : m.across;
+
+		ck_assert_int_eq(rectangle_mirrored_width(&m, r, is_level),
+			mirror_has_axis(&m, is_level) ? width_expected(axis, low, high,
+				m.kind == MIRROR_HALF_TURN) : high - low + 1);
+	}
+}
+END_TEST
+
+static struct rectangle transposed(struct rectangle r)
+{
+	return (struct rectangle){ r.top, r.left, r.bottom, r.right };
+}
+
+/* Across and down change places: a level run is laid as an upright one, but where both ways are as
+ * long. */
+START_TEST(a_level_run_is_laid_as_an_upright_one)
+{
+	static const enum mirror_kind turned[] = { MIRROR_OFF, MIRROR_TOP_BOTTOM,
+		MIRROR_LEFT_RIGHT, MIRROR_FOUR_WAY, MIRROR_HALF_TURN };
+	struct random random = { 7 };
+
+	for (int i = 0; i < 3000; i++) {
+		struct mirror m = { (enum mirror_kind)random_below(&random, 5),
+			random_between(&random, 1, 23), random_between(&random, 1, 23) };
+		struct mirror other = { turned[m.kind], m.down, m.across };
+		struct place from = { random_below(&random, 12), random_below(&random, 12) };
+		struct place to = { random_below(&random, 12), random_below(&random, 12) };
+		int width = random_between(&random, 1, 6);
+		struct rectangle one = rectangle_run_mirrored(&m, from, to, width);
+		struct rectangle two = transposed(rectangle_run_mirrored(&other,
+			(struct place){ from.y, from.x }, (struct place){ to.y, to.x }, width));
+
+		if (abs(from.x - to.x) != abs(from.y - to.y))
+			ck_assert_mem_eq(&one, &two, sizeof one);
+	}
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("round");
@@ -221,5 +294,7 @@ Suite *test_suite(void)
 	tcase_add_test(corners, corners_are_rounded_by_hand);
 	tcase_add_loop_test(corners, a_cell_is_of_a_rounded_rectangle_where_its_middle_is, 0, 100);
 	tcase_add_test(runs, a_run_along_an_axis_has_its_middle_there);
+	tcase_add_test(runs, a_run_and_an_image_that_it_meets_are_as_wide_as_both);
+	tcase_add_test(runs, a_level_run_is_laid_as_an_upright_one);
 	return suite;
 }

@@ -42,7 +42,6 @@ static bool read_name(struct later_reader *r, struct scan *s, struct diag *d)
 
 static bool read_rate(struct later_reader *r, struct scan *s, struct diag *d)
 {
-	scan_blanks(s);
 	return read_attribute(&r->plot->details.rates, s, plot_units(r->plot), d);
 }
 
