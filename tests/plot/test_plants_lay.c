@@ -1,5 +1,6 @@
 /* Setting, lifting and filling, as the plot's file then says it. */
 #include "plot/edit/plants_lay.h"
+#include "base/memory.h"
 #include "support/plot_check.h"
 #include "support/plots.h"
 #include "support/runner.h"
@@ -154,6 +155,164 @@ START_TEST(a_band_is_emptied_with_its_images)
 }
 END_TEST
 
+/* ---- At random ------------------------------------------------------------------------------- */
+
+enum { SIDE = 8, CELLS = SIDE * SIDE };
+
+/* Which cells have which band filled, and which region each is of: cells take the least number of
+ * their neighbours of the same letter until none changes any more. */
+struct filled {
+	bool has[BANDS][CELLS];
+};
+
+static void regions_find(const struct ground *ground, int *region)
+{
+	int count = ground->columns * ground->rows;
+	bool is_changed = true;
+
+	for (int i = 0; i < count; i++)
+		region[i] = i;
+	while (is_changed) {
+		is_changed = false;
+		for (int i = 0; i < count; i++)
+			for (int j = 0; j < count; j++) {
+				int x = i % ground->columns - j % ground->columns;
+				int y = i / ground->columns - j / ground->columns;
+
+				if (x * x + y * y == 1 && ground->cells[i] == ground->cells[j] &&
+					region[j] < region[i]) {
+					region[i] = region[j];
+					is_changed = true;
+				}
+			}
+	}
+}
+
+static struct filled filled_of(const struct plant *plant, const struct ground *ground,
+	const int *region)
+{
+	struct filled filled = { { { false } } };
+
+	for (size_t i = 0; i < plant->drift_count; i++) {
+		const struct drift *drift = &plant->drifts[i];
+		int at = drift->at.y * ground->columns + drift->at.x;
+
+		for (int j = 0; j < ground->columns * ground->rows; j++)
+			filled.has[drift->band][j] |= drift->letter ?
+				ground->cells[j] == drift->letter : region[j] == region[at];
+	}
+	return filled;
+}
+
+/* What is to be filled after it, and how many drifts it takes. */
+static struct planted fill_expected(const struct plot *plot, struct filled *filled,
+	const int *region, struct place at, enum band band)
+{
+	const struct ground *ground = &plot->ground;
+	char bed = ground_cell(ground, at.x, at.y);
+	struct mirror mirror = mirror_of(plot);
+	struct planted planted = { 0, false, false };
+	struct place images[IMAGES_MOST];
+
+	for (int n = mirror_cells(&mirror, at.x, at.y, images); n > 0; n--) {
+		struct place to = images[n - 1];
+		int cell = to.y * ground->columns + to.x;
+
+		if (!ground_holds(ground, to.x, to.y)) {
+			planted.outside = true;
+			continue;
+		}
+		planted.is_barred |= ground->cells[cell] != bed;
+		if (ground->cells[cell] != bed || filled->has[band][cell])
+			continue;
+		planted.changed++;
+		for (int i = 0; i < ground->columns * ground->rows; i++)
+			filled->has[band][i] |= region[i] == region[cell];
+	}
+	return planted;
+}
+
+static bool has_all(const struct plant *plant, char bed, enum band band)
+{
+	bool has = false;
+
+	for (size_t i = 0; i < plant->drift_count; i++)
+		has |= plant->drifts[i].letter == bed && plant->drifts[i].band == band;
+	return has;
+}
+
+/* Of single beds of the letter, and of all others; with the band or without it. */
+static int drifts_of(const struct plant *plant, const struct ground *ground, char bed,
+	enum band band, bool is_of_them)
+{
+	int count = 0;
+
+	for (size_t i = 0; i < plant->drift_count; i++) {
+		const struct drift *drift = &plant->drifts[i];
+
+		count += is_of_them == (drift->letter == 0 && drift->band == band &&
+			ground_cell(ground, drift->at.x, drift->at.y) == bed);
+	}
+	return count;
+}
+
+static void check_filling(struct plot *plot, struct random *random, const int *region)
+{
+	struct plant *plant = &plot->details.plants.items[random_below(random, 2)];
+	const struct plant *other = plot->details.plants.items +
+		(plant == plot->details.plants.items);
+	const struct ground *ground = &plot->ground;
+	struct place at = { random_below(random, ground->columns),
+		random_below(random, ground->rows) };
+	enum band band = (enum band)random_below(random, BANDS);
+	char bed = ground_cell(ground, at.x, at.y);
+	bool is_all = random_below(random, 4) == 0, had = has_all(plant, bed, band);
+	struct filled expected = filled_of(plant, ground, region), now;
+	size_t others = other->drift_count;
+	int rest = drifts_of(plant, ground, bed, band, false);
+	struct planted planted = { !had, false, false }, got;
+
+	if (is_all)
+		for (int i = 0; i < ground->columns * ground->rows; i++)
+			expected.has[band][i] |= ground->cells[i] == bed;
+	else
+		planted = fill_expected(plot, &expected, region, at, band);
+	got = plants_fill(plot, plant->letter, at, band, is_all);
+	check_planted(got, (int)planted.changed, planted.outside, planted.is_barred);
+	now = filled_of(plant, ground, region);
+	ck_assert_mem_eq(&now, &expected, sizeof now);
+	ck_assert_uint_eq(other->drift_count, others);
+	if (is_all && !had) {
+		ck_assert_int_eq(drifts_of(plant, ground, bed, band, true), 0);
+		ck_assert_int_eq(drifts_of(plant, ground, bed, band, false), rest + 1);
+	}
+}
+
+START_TEST(whatever_is_filled_each_bed_has_a_band_once)
+{
+	for (uint64_t seed = 0; seed < 150; seed++) {
+		struct random random = { seed };
+		struct plot plot;
+		int region[CELLS];
+
+		plot_at_random(&plot, &random, SIDE, "bbcd");
+		block_set(&plot.details.head, HEAD_MIRROR,
+			(struct value){ .set = true, .as.number = random_below(&random, 5) });
+		if (random_below(&random, 2))
+			block_set(&plot.details.head, HEAD_AXIS, (struct value){ .set = true,
+				.as.place = { random_between(&random, 1,
+					2 * plot.ground.columns - 1),
+				random_between(&random, 1, 2 * plot.ground.rows - 1) } });
+		plants_add(&plot.details.plants, 'r', memory_string("Rose"));
+		plants_add(&plot.details.plants, 's', memory_string("Sedge"));
+		regions_find(&plot.ground, region);
+		for (int i = 0; i < 12; i++)
+			check_filling(&plot, &random, region);
+		plot_fini(&plot);
+	}
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("plants lay");
@@ -168,5 +327,6 @@ Suite *test_suite(void)
 	tcase_add_test(drifts, a_bed_that_is_its_own_image_is_filled_once);
 	tcase_add_test(drifts, a_bed_is_filled_once_from_whatever_cell);
 	tcase_add_test(drifts, a_band_is_emptied_with_its_images);
+	tcase_add_test(drifts, whatever_is_filled_each_bed_has_a_band_once);
 	return suite;
 }
