@@ -2,6 +2,7 @@
  * its place and a reason. */
 #include "plot/format/format.h"
 #include "support/details.h"
+#include "support/golden.h"
 #include "support/plot_check.h"
 #include "support/plots.h"
 #include "support/runner.h"
@@ -1043,6 +1044,84 @@ START_TEST(a_file_may_have_16_mib_and_no_more)
 }
 END_TEST
 
+/* ---- Line by line ---------------------------------------------------------------------------- */
+
+/* A line as it might be written by mistake. */
+enum slip { LINE_TWICE, LINE_LEFT_OUT, LINE_CUT, LINE_LONGER, LINE_OF_ANOTHER_WORD, LINE_MOVED_IN };
+enum { SLIPS = LINE_MOVED_IN + 1 };
+
+static void slip_add(struct text *out, const char *line, int length, enum slip slip)
+{
+	int cut = length, blanks = (int)strspn(line, " ");
+
+	while (cut > blanks && line[cut - 1] != ' ')
+		cut--;
+	switch (slip) {
+	case LINE_TWICE:
+		text_print(out, "%.*s\n%.*s\n", length, line, length, line);
+		break;
+	case LINE_LEFT_OUT:
+		break;
+	case LINE_CUT:
+		text_print(out, "%.*s\n", cut, line);
+		break;
+	case LINE_LONGER:
+		text_print(out, "%.*s ,x\n", length, line);
+		break;
+	case LINE_OF_ANOTHER_WORD:
+		text_print(out, "%.*sz%.*s\n", blanks, line, length - blanks, line + blanks);
+		break;
+	case LINE_MOVED_IN:
+		text_print(out, "%s%.*s\n", blanks ? "" : "  ", length - blanks, line + blanks);
+		break;
+	}
+}
+
+/* What is said of a plot; nothing where it can be read. */
+static void said_add(struct text *out, const struct text *plot, const char *slip, int line)
+{
+	struct plot read;
+	struct diag d = { 0 };
+
+	if (read_bytes(plot->bytes, plot->length, &read, &d)) {
+		plot_fini(&read);
+		return;
+	}
+	check_is_empty(&read);
+	text_print(out, "%d %s: %d:%d: found %s, expected %s\n", line, slip, d.line, d.column,
+		d.found, d.expected);
+}
+
+/* All that can be said of what is written in them, with its place. */
+START_TEST(whatever_goes_wrong_with_a_line_is_told_with_its_place)
+{
+	static const char *const slips[SLIPS] = { "twice", "left out", "cut", "longer",
+		"of another word", "moved in or out" };
+	static const int plots[] = { 2, 4, 6, 7, 8, 10 };
+	struct text said = TEXT_EMPTY, changed = TEXT_EMPTY;
+
+	for (int i = 0; i < COUNT(plots); i++) {
+		const char *text = canonical[plots[i]], *end;
+		int number = 1;
+
+		text_print(&said, "%s%s\n", i ? "\n" : "", text);
+		for (const char *at = text; *at; at = end + 1, number++) {
+			end = strchr(at, '\n');
+			for (int slip = 0; slip < SLIPS && end > at; slip++) {
+				text_clear(&changed);
+				text_add_bytes(&changed, text, (size_t)(at - text));
+				slip_add(&changed, at, (int)(end - at), (enum slip)slip);
+				text_add(&changed, end + 1);
+				said_add(&said, &changed, slips[slip], number);
+			}
+		}
+	}
+	golden_check("format-said.txt", said.bytes);
+	text_fini(&said);
+	text_fini(&changed);
+}
+END_TEST
+
 /* ---- There and back -------------------------------------------------------------------------- */
 
 static void check_round_trip(const struct plot *plot, uint64_t seed)
@@ -1206,6 +1285,7 @@ static void add_refusing(TCase *refusing)
 	tcase_add_loop_test(refusing, what_is_wrong_with_levels_is_refused, 0, COUNT(levels));
 	tcase_add_loop_test(refusing, what_is_wrong_with_rates_and_extra_goods_is_refused, 0,
 		COUNT(works));
+	tcase_add_test(refusing, whatever_goes_wrong_with_a_line_is_told_with_its_place);
 	tcase_add_test(refusing, a_run_has_64_points_and_no_more);
 	tcase_add_test(refusing, another_version_is_refused_by_a_message_that_names_both);
 	tcase_add_test(refusing, a_line_may_have_4096_bytes_and_no_more);
