@@ -386,7 +386,8 @@ static const char *const bad_words[] = {
 	"cells 0 2 b\n", "cells -1 0 b\n", "cells 0 0 x\n", "cells 0 0 b b\n", "cell 0 0 b\n",
 	"cells 0 0 b\ncells 0 9 b\n", "cells 0 0 p\ncell 1 0 p\n", "cells 0 0 p\n\n",
 	"cells 0 0 p\ncells 1 0 p", "cells 0 0 p\ncells 1 0 x\n", "cells 0 -1 b\n",
-	"cells 1.5 0 b\n", "cells 0 1.5 b\n", "cells 0 0 p, p\n", "cells 99999999999 0 b\n", "nothing\n",
+	"cells 1.5 0 b\n", "cells 0 1.5 b\n", "cells 0 0 p, p\n",
+	"cells 99999999999 0 b\n", "nothing\n",
 	"parterre-plot 1\nunits imperial\ncell 1 ft\nbed b \"b\"\nground 4 x 2\n",
 	"parterre-plot 1\nunits imperial\ncell 1 ft\nbed b \"b\"\npath p \"p\"\nground 5 x 2\n",
 	("parterre-plot 1\nunits imperial\ncell 1 ft\nbed b \"b\"\npath p \"p\"\nground 4 x 2\n"

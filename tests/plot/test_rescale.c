@@ -492,8 +492,9 @@ START_TEST(points_and_corners_go_to_the_nearest_lines)
 		ck_assert_int_eq(rescale_keeps_around(&rescale, &plot), keeps_point(&rescale, tie));
 		obstacles_add(&around->kept, memory_string("Wall"))->cells = r;
 		end = (struct place){ r.right + 1, r.bottom + 1 };
-		ck_assert_int_eq(rescale_keeps_around(&rescale, &plot), keeps_point(&rescale, tie) &&
-			keeps_point(&rescale, from) && keeps_point(&rescale, end));
+		ck_assert_int_eq(rescale_keeps_around(&rescale, &plot),
+			keeps_point(&rescale, tie) && keeps_point(&rescale, from) &&
+			keeps_point(&rescale, end));
 		rescale_plot(&plot, &rescale);
 		tie = point_expected(&rescale, tie);
 		ck_assert_msg(place_equal(around->ties.items[0].at, tie), "turn %d", turn);
