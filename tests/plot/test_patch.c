@@ -122,6 +122,40 @@ START_TEST(a_stamp_keeps_the_mirror)
 }
 END_TEST
 
+/* Of a shape at 1,0 the cells that it has, and of those the ones of a letter; images with them. */
+START_TEST(a_shape_is_relettered_or_lifted_where_it_has_cells)
+{
+	static const char *const shape_rows[] = { "b.", "bb", NULL };
+	static const char *const rows[] = { "apbp..", "bbbb..", "a.....", NULL };
+	struct plot plot, of_shape;
+	struct laid laid;
+
+	plot_from_rows(&of_shape, shape_rows);
+	*ground_at(&of_shape.ground, 1, 0) = PATCH_NOTHING;
+	plot_from_rows(&plot, rows);
+	laid = patch_reletter(&plot, &of_shape.ground, 1, 0, 'b', 'a');
+	check_cells(&plot.ground, 6, 3, "apbp.." "baab.." "a.....");
+	ck_assert_int_eq(laid.changed, 2);
+	ck_assert(!laid.outside);
+	laid = patch_lift(&plot, &of_shape.ground, 1, 0);
+	check_cells(&plot.ground, 6, 3, "a.bp.." "b..b.." "a.....");
+	ck_assert_int_eq(laid.changed, 3);
+	ck_assert(!laid.outside);
+	plot_set(&plot, 0, HEAD_MIRROR, "left-right");
+	laid = patch_reletter(&plot, &of_shape.ground, 2, 0, 'b', 'p');
+	check_cells(&plot.ground, 6, 3, "a.pp.." "b.pp.." "a.....");
+	ck_assert_int_eq(laid.changed, 3);
+	ck_assert(!laid.outside);
+	plot_set(&plot, 0, HEAD_AXIS, "3,3");
+	laid = patch_reletter(&plot, &of_shape.ground, 3, 0, 'p', 'a');
+	check_cells(&plot.ground, 6, 3, "a.pa.." "b.pa.." "a.....");
+	ck_assert_int_eq(laid.changed, 2);
+	ck_assert(laid.outside);
+	plot_fini(&plot);
+	plot_fini(&of_shape);
+}
+END_TEST
+
 /* ---- Names ----------------------------------------------------------------------------------- */
 
 static void name_put(struct plot *plot, int x, int y, const char *text)
@@ -243,6 +277,7 @@ Suite *test_suite(void)
 	tcase_add_test(shape, a_flip_swaps_left_and_right_or_top_and_bottom);
 	tcase_add_test(stamp, a_stamp_lays_open_ground_too_and_says_what_falls_outside);
 	tcase_add_test(stamp, a_stamp_that_meets_its_image_keeps_the_letters_beside_its_corner);
+	tcase_add_test(stamp, a_shape_is_relettered_or_lifted_where_it_has_cells);
 	tcase_add_loop_test(stamp, a_stamp_keeps_the_mirror, 0, 400);
 	tcase_add_test(names, names_are_turned_and_flipped_with_their_cells);
 	tcase_add_test(names, a_stamp_brings_its_names_and_moves_those_it_covers_aside);
