@@ -15,8 +15,14 @@ START_TEST(a_free_letter_is_the_first_of_its_class_that_nobody_has)
 	plot_from_rows(&plot, rows);
 	ck_assert_int_eq(legend_free_letter(&plot.details, CLASS_PATH), 'c');
 	ck_assert_int_eq(legend_free_letter(&plot.details, CLASS_FIXTURE), 'A');
-	for (const char *c = "ABCDEFGHIJKLMNOPQRTUVWXYZ"; *c; c++)
+	plot_add_lines(&plot, "plant c \"Sedge\"\nplant d \"Rose\"\n");
+	ck_assert_int_eq(legend_free_letter(&plot.details, CLASS_BED), 'e');
+	ck_assert(!legend_is_free(&plot.details, 'd') && !legend_is_free(&plot.details, 'b'));
+	ck_assert(legend_is_free(&plot.details, 'e') && legend_is_free(&plot.details, 'A'));
+	for (const char *c = "ABCDEFGHIJKLMNOPQRTUVWXY"; *c; c++)
 		details_add_entry(&plot.details, CLASS_FIXTURE, *c, strdup("Stone"));
+	ck_assert_int_eq(legend_free_letter(&plot.details, CLASS_FIXTURE), 'Z');
+	details_add_entry(&plot.details, CLASS_FIXTURE, 'Z', strdup("Stone"));
 	ck_assert_int_eq(legend_free_letter(&plot.details, CLASS_FIXTURE), '\0');
 	plot_fini(&plot);
 }
@@ -53,6 +59,27 @@ START_TEST(a_removed_entry_leaves_its_cells_to_another_or_open)
 }
 END_TEST
 
+#define SEDGE "plant s \"Sedge\"\n"
+#define ROSE "plant r \"Rose\"\n"
+
+/* Of all beds of the letter; those of one bed stay with it. */
+START_TEST(drifts_go_with_the_letter_of_their_beds)
+{
+	struct plot plot;
+
+	plot_from_rows(&plot, rows);
+	plot_add_lines(&plot, SEDGE "  drift b front\n  drift b back\n  drift a whole\n"
+		"  drift 0,1 middle\n" ROSE "  drift a back\n  drift b whole\n");
+	legend_reletter(&plot, 'b', 'k');
+	plot_check_later(&plot, SEDGE "  drift k front\n  drift k back\n  drift a whole\n"
+		"  drift 0,1 middle\n" ROSE "  drift a back\n  drift k whole\n");
+	legend_remove(&plot, 'k', 'a');
+	plot_check_later(&plot, SEDGE "  drift a whole\n  drift 0,1 middle\n" ROSE
+		"  drift a back\n");
+	plot_fini(&plot);
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("legend");
@@ -61,5 +88,6 @@ Suite *test_suite(void)
 	tcase_add_test(letters, a_free_letter_is_the_first_of_its_class_that_nobody_has);
 	tcase_add_test(letters, a_new_letter_goes_on_the_ground_too);
 	tcase_add_test(letters, a_removed_entry_leaves_its_cells_to_another_or_open);
+	tcase_add_test(letters, drifts_go_with_the_letter_of_their_beds);
 	return suite;
 }
