@@ -1044,6 +1044,34 @@ START_TEST(a_file_may_have_16_mib_and_no_more)
 }
 END_TEST
 
+/* Of a step as long as a cell there is a drop more than there are cells. */
+START_TEST(levels_have_200_drops_in_a_row_and_200_rows_and_no_more)
+{
+	static const struct { int columns, rows; bool fits; } sizes[] = { { 199, 1, true },
+		{ 200, 1, false }, { 1, 199, true }, { 1, 200, false } };
+	struct text text = TEXT_EMPTY;
+
+	for (int i = 0; i < COUNT(sizes); i++) {
+		struct plot plot;
+		struct diag d = { 0 };
+
+		text_clear(&text);
+		text_print(&text, HEAD "ground %d x %d\n", sizes[i].columns, sizes[i].rows);
+		for (int y = 0; y < sizes[i].rows; y++) {
+			text_add(&text, "  ");
+			text_add_repeat(&text, '.', (size_t)sizes[i].columns);
+			text_add(&text, "\n");
+		}
+		text_add(&text, "levels 1 ft\n");
+		ck_assert(!read_bytes(text.bytes, text.length, &plot, &d));
+		ck_assert_int_eq(d.line, 5 + sizes[i].rows + sizes[i].fits);
+		ck_assert_int_eq(strncmp(d.expected, sizes[i].fits ? "row 1 of " :
+			"a longer step", 9), 0);
+	}
+	text_fini(&text);
+}
+END_TEST
+
 /* ---- Line by line ---------------------------------------------------------------------------- */
 
 /* A line as it might be written by mistake. */
@@ -1285,6 +1313,7 @@ static void add_refusing(TCase *refusing)
 	tcase_add_loop_test(refusing, what_is_wrong_with_levels_is_refused, 0, COUNT(levels));
 	tcase_add_loop_test(refusing, what_is_wrong_with_rates_and_extra_goods_is_refused, 0,
 		COUNT(works));
+	tcase_add_test(refusing, levels_have_200_drops_in_a_row_and_200_rows_and_no_more);
 	tcase_add_test(refusing, whatever_goes_wrong_with_a_line_is_told_with_its_place);
 	tcase_add_test(refusing, a_run_has_64_points_and_no_more);
 	tcase_add_test(refusing, another_version_is_refused_by_a_message_that_names_both);
