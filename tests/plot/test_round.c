@@ -138,10 +138,18 @@ END_TEST
 START_TEST(corners_are_rounded_by_hand)
 {
 	struct plot plot;
+	struct laid laid;
 
 	open_plot(&plot, 8, 6, "off");
-	lay_rounded(&plot, (struct rectangle){ 0, 0, 7, 5 }, 3, 'b');
+	laid = lay_rounded(&plot, (struct rectangle){ 0, 0, 7, 5 }, 3, 'b');
+	ck_assert_int_eq(laid.changed, 8 * 6 - 4);
+	ck_assert(!laid.outside);
 	check_rows(&plot, ".bbbbbb." "bbbbbbbb" "bbbbbbbb" "bbbbbbbb" "bbbbbbbb" ".bbbbbb.");
+	laid = lay_rounded(&plot, (struct rectangle){ 0, 0, 7, 5 }, 1, 'b');
+	ck_assert_int_eq(laid.changed, 4);
+	laid = lay_rounded(&plot, (struct rectangle){ 5, 0, 8, 5 }, 1, 'p');
+	ck_assert_int_eq(laid.changed, 3 * 6);
+	ck_assert(laid.outside);
 	lay_rounded(&plot, (struct rectangle){ 0, 0, 7, 5 }, 1, 'b');
 	check_rows(&plot, "bbbbbbbb" "bbbbbbbb" "bbbbbbbb" "bbbbbbbb" "bbbbbbbb" "bbbbbbbb");
 	plot_fini(&plot);
