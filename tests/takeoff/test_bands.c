@@ -1,4 +1,5 @@
 /* Bands of beds, against each cell's distance from every side that one can walk up to. */
+#include "support/fencing.h"
 #include "support/plots.h"
 #include "support/runner.h"
 #include "survey/way.h"
@@ -83,10 +84,30 @@ END_TEST
 
 /* ---- At random ------------------------------------------------------------------------------- */
 
+static bool is_in_house(int x, int y)
+{
+	const struct obstacles *list = &plot.details.around.houses;
+
+	for (size_t i = 0; i < list->count; i++) {
+		const struct rectangle *r = &list->items[i].cells;
+
+		if (x >= r->left && x <= r->right && y >= r->top && y <= r->bottom)
+			return true;
+	}
+	return false;
+}
+
 static bool is_way(int x, int y)
 {
-	return ground_holds(&plot.ground, x, y) &&
+	return ground_holds(&plot.ground, x, y) && !is_in_house(x, y) &&
 		way_is_over(plot_class_of(&plot, ground_cell(&plot.ground, x, y)));
+}
+
+/* On the side of a cell towards a neighbour. */
+static bool has_fence(int x, int y, int across, int down)
+{
+	return across ? fence_map_at(&fences, x - (across < 0), y) & FENCE_RIGHT :
+		fence_map_at(&fences, x, y - (down < 0)) & FENCE_BELOW;
 }
 
 static int64_t square(int64_t number)
@@ -107,14 +128,16 @@ static int64_t distance(int region, int x, int y)
 
 	for (int v = 0; v < survey.rows; v++)
 		for (int u = 0; u < survey.columns; u++)
-			for (int i = 0; i < 4 && survey_region_at(&survey, u, v) == region; i++) {
+			for (int i = 0; i < 4 && survey_region_at(&survey, u, v) == region &&
+				!is_in_house(u, v); i++) {
 				int across = steps[i][0], down = steps[i][1];
 				int64_t side_x = 2 * u + 1 + across, side_y = 2 * v + 1 + down;
 				int64_t away = square(out_of(2 * x + 1, side_x - (down != 0),
 					side_x + (down != 0))) + square(out_of(2 * y + 1,
 					side_y - (across != 0), side_y + (across != 0)));
 
-				if (is_way(u + across, v + down) && away < least)
+				if (is_way(u + across, v + down) &&
+					!has_fence(u, v, across, down) && away < least)
 					least = away;
 			}
 	return least;
@@ -132,37 +155,73 @@ START_TEST(cells_under_a_house_are_in_no_band)
 }
 END_TEST
 
+/* Thirds of the greatest distance: 9 times the square against its own and 4 times it. */
+static enum band band_at(int64_t away, int64_t farthest)
+{
+	if (away == INT64_MAX)
+		return BAND_BACK;
+	return 9 * away <= farthest ? BAND_FRONT : 9 * away <= 4 * farthest ? BAND_MIDDLE :
+		BAND_BACK;
+}
+
+static void check_cell(const struct bands *bands, int x, int y, int64_t away, int64_t farthest)
+{
+	struct half_point near = { 0, 0 };
+	bool is_near = bands_nearest(bands, x, y, &near);
+
+	ck_assert_int_eq(is_near, away < INT64_MAX);
+	if (is_near)
+		ck_assert_int_eq(square(2 * x + 1 - near.x) + square(2 * y + 1 - near.y), away);
+	for (int band = BAND_FRONT; band <= BAND_BACK; band++)
+		ck_assert_int_eq(bands_hold(bands, (enum band)band, x, y),
+			band_at(away, farthest) == (enum band)band);
+}
+
+static void check_bands(int region)
+{
+	int64_t away[14][14], farthest = 0;
+	struct bands bands;
+	struct half_point near;
+
+	bands_find(&bands, &survey, &fences, &houses, region);
+	for (int y = 0; y < survey.rows; y++)
+		for (int x = 0; x < survey.columns; x++) {
+			bool is_own = survey_region_at(&survey, x, y) == region &&
+				!is_in_house(x, y);
+
+			away[y][x] = is_own ? distance(region, x, y) : -1;
+			ck_assert_int_eq(bands_hold(&bands, BAND_WHOLE, x, y), is_own);
+			ck_assert(is_own || !bands_nearest(&bands, x, y, &near));
+			if (away[y][x] < INT64_MAX && away[y][x] > farthest)
+				farthest = away[y][x];
+		}
+	for (int y = 0; y < survey.rows; y++)
+		for (int x = 0; x < survey.columns; x++)
+			if (away[y][x] >= 0)
+				check_cell(&bands, x, y, away[y][x], farthest);
+	ck_assert_int_eq(bands.farthest, farthest);
+	bands_end(&bands);
+}
+
+/* With fences and their gates, and with a house, by turns. */
 START_TEST(each_cell_is_in_the_band_of_its_distance)
 {
 	struct random random = { (uint64_t)_i };
 
 	plot_at_random(&plot, &random, 14, _i % 2 ? "bbbF." : "bF.");
-	look();
-	for (int region = 0; region < survey.region_count; region++) {
-		struct bands bands;
+	if (_i % 3 == 0)
+		fences_at_random(&plot, &random);
+	if (_i % 4 == 0) {
+		int left = random_between(&random, -3, 12), top = random_between(&random, -3, 12);
 
-		if (survey.regions[region].entry->class != CLASS_BED)
-			continue;
-		bands_find(&bands, &survey, &fences, &houses, region);
-		for (int y = 0; y < survey.rows; y++)
-			for (int x = 0; x < survey.columns; x++) {
-				bool is_own = survey_region_at(&survey, x, y) == region;
-				int64_t away = is_own ? distance(region, x, y) : 0;
-				struct half_point near = { 0, 0 };
-				bool is_near = is_own && bands_nearest(&bands, x, y, &near);
-
-				ck_assert_int_eq(bands_hold(&bands, BAND_WHOLE, x, y), is_own);
-				ck_assert_int_eq(is_near, is_own && away < INT64_MAX);
-				if (is_near)
-					ck_assert_int_eq(square(2 * x + 1 - near.x) +
-						square(2 * y + 1 - near.y), away);
-				if (is_near)
-					ck_assert_int_eq(bands_hold(&bands, BAND_FRONT, x, y),
-						9 * away <= bands.farthest);
-				ck_assert_int_le(is_near ? away : 0, bands.farthest);
-			}
-		bands_end(&bands);
+		obstacles_add(&plot.details.around.houses, memory_string("House"))->cells =
+			(struct rectangle){ left, top, left + random_below(&random, 5),
+			top + random_below(&random, 5) };
 	}
+	look();
+	for (int region = 0; region < survey.region_count; region++)
+		if (survey.regions[region].entry->class == CLASS_BED)
+			check_bands(region);
 }
 END_TEST
 
