@@ -43,7 +43,20 @@ static enum plot_class class_at(const struct trial *t, int x, int y)
 	return plot_class_of(t->plot, ground_cell(&t->plot->ground, x, y));
 }
 
-/* The bed that all cells of the plan about the tap are of; NO_REGION: none. No house stands. */
+static bool is_in_house(const struct trial *t, int x, int y)
+{
+	const struct obstacles *houses = &t->plot->details.around.houses;
+
+	for (size_t i = 0; i < houses->count; i++) {
+		const struct rectangle *r = &houses->items[i].cells;
+
+		if (x >= r->left && x <= r->right && y >= r->top && y <= r->bottom)
+			return true;
+	}
+	return false;
+}
+
+/* The bed that all cells of the plan about the tap are of, but those in a house; NO_REGION: none. */
 static int bed_of_tap(const struct trial *t)
 {
 	struct place tap = t->plot->details.around.tap;
@@ -51,7 +64,7 @@ static int bed_of_tap(const struct trial *t)
 
 	for (int y = tap.y - 1; y <= tap.y; y++)
 		for (int x = tap.x - 1; x <= tap.x; x++) {
-			if (!ground_holds(&t->plot->ground, x, y))
+			if (!ground_holds(&t->plot->ground, x, y) || is_in_house(t, x, y))
 				continue;
 			if (class_at(t, x, y) != CLASS_BED ||
 				(bed != NO_REGION && bed != region_at(t, x, y)))
@@ -63,14 +76,15 @@ static int bed_of_tap(const struct trial *t)
 
 static bool is_tap_bed(const struct trial *t, int x, int y)
 {
-	return t->tap_bed != NO_REGION && region_at(t, x, y) == t->tap_bed;
+	return t->tap_bed != NO_REGION && region_at(t, x, y) == t->tap_bed &&
+		!is_in_house(t, x, y);
 }
 
 static bool is_open(const struct trial *t, int x, int y)
 {
 	enum plot_class class;
 
-	if (!ground_holds(&t->plot->ground, x, y))
+	if (!ground_holds(&t->plot->ground, x, y) || is_in_house(t, x, y))
 		return false;
 	class = class_at(t, x, y);
 	return class == CLASS_PATH || class == CLASS_LAWN || class == CLASS_OPEN ||
@@ -372,31 +386,45 @@ static void plan_at_random(struct random *random)
 	if (memchr(garden.plot.ground.cells, 'e', (size_t)(garden.plot.ground.columns *
 		garden.plot.ground.rows)))
 		plot_set(&garden.plot, 'e', BED_BUILD, "level");
-	if (random_below(random, 3) == 0)
+	if (random_below(random, 2))
 		fences_at_random(&garden.plot, random);
+	if (random_below(random, 3) == 0) {
+		int left = random_between(random, -3, 18), top = random_between(random, -3, 18);
+
+		obstacles_add(&garden.plot.details.around.houses, memory_string("House"))->cells =
+			(struct rectangle){ left, top, left + random_below(random, 6),
+			top + random_below(random, 6) };
+	}
 	garden.plot.details.around.has_tap = true;
 	garden.plot.details.around.tap = (struct place){
 		random_below(random, 2) * random_below(random, garden.plot.ground.columns + 1),
 		random_below(random, garden.plot.ground.rows + 1) };
 }
 
-START_TEST(each_bed_gets_the_best_of_all_ways)
+static void trial_begin(struct trial *t, struct arena *arena, uint64_t seed)
 {
-	struct random random = { (uint64_t)_i };
-	struct arena arena = ARENA_EMPTY;
+	struct random random = { seed };
 	struct house_map houses;
-	struct trial t = { .plot = &garden.takeoff.plot, .survey = &garden.takeoff.survey,
-		.trench = 6 * NM_PER_INCH };
 
+	*t = (struct trial){ .plot = &garden.takeoff.plot, .survey = &garden.takeoff.survey,
+		.trench = 6 * NM_PER_INCH };
 	plan_at_random(&random);
 	garden_count(&garden);
-	t.columns = t.survey->columns + 1;
-	t.rows = t.survey->rows + 1;
-	t.tap_bed = bed_of_tap(&t);
-	t.holes = post_holes_of(&garden.takeoff.fences, t.plot);
-	houses = house_map_of(t.plot, 1, &arena);
-	header_ways_find(&t.ways, &arena, &(struct basis){ .plot = t.plot, .survey = t.survey },
-		&(struct header_ground){ &houses, &t.holes, t.trench });
+	t->columns = t->survey->columns + 1;
+	t->rows = t->survey->rows + 1;
+	t->tap_bed = bed_of_tap(t);
+	t->holes = post_holes_of(&garden.takeoff.fences, t->plot);
+	houses = house_map_of(t->plot, 1, arena);
+	header_ways_find(&t->ways, arena, &(struct basis){ .plot = t->plot,
+		.survey = t->survey }, &(struct header_ground){ &houses, &t->holes, t->trench });
+}
+
+START_TEST(each_bed_gets_the_best_of_all_ways)
+{
+	struct arena arena = ARENA_EMPTY;
+	struct trial t;
+
+	trial_begin(&t, &arena, (uint64_t)_i);
 	t.tree = header_begin(&t.ways);
 	t.in = memory_new((size_t)(t.columns * t.rows), sizeof *t.in);
 	t.in[t.ways.tap] = true;
@@ -411,12 +439,57 @@ START_TEST(each_bed_gets_the_best_of_all_ways)
 }
 END_TEST
 
+/* Those that lead from a grid point, in any order. */
+static void check_leads(const struct trial *t, int x, int y)
+{
+	struct header_lead leads[HEADER_LEADS];
+	int count = header_leads(&t->ways, y * t->columns + x, leads), expected = 0;
+
+	for (int i = 0; i < 4; i++) {
+		bool is_upright = i % 2;
+		int back = i / 2, from_x = x - back * !is_upright, from_y = y - back * is_upright;
+		int to = (from_y + (is_upright && !back)) * t->columns + from_x +
+			(!is_upright && !back);
+		struct cell_side side = side_from(from_x, from_y, is_upright);
+		const struct header_lead *lead = leads;
+
+		if (cost_of(t, &side) == 0)
+			continue;
+		expected++;
+		while (lead < leads + count && (lead->to != to || lead->is_upright != is_upright))
+			lead++;
+		ck_assert(lead < leads + count);
+		ck_assert_int_eq(lead->cost, cost_of(t, &side));
+		ck_assert_int_eq(lead->burden, burden_of(t, &side));
+	}
+	ck_assert_int_eq(count, expected);
+}
+
+START_TEST(each_side_costs_what_lies_at_it)
+{
+	for (int seed = 0; seed < runner_count(100, 1000); seed++) {
+		struct arena arena = ARENA_EMPTY;
+		struct trial t;
+
+		trial_begin(&t, &arena, 1000 + (uint64_t)seed);
+		ck_assert_int_eq(t.ways.inside, t.tap_bed);
+		for (int y = 0; y < t.rows; y++)
+			for (int x = 0; x < t.columns; x++)
+				check_leads(&t, x, y);
+		free(t.holes.list);
+		arena_clear(&arena);
+		teardown();
+	}
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("header tree");
 	TCase *random = suite_case(suite, "random");
 
 	tcase_add_checked_fixture(random, NULL, teardown);
+	tcase_add_test(random, each_side_costs_what_lies_at_it);
 	tcase_add_loop_test(random, each_bed_gets_the_best_of_all_ways, 0,
 		runner_count(RANDOM_PLOTS / 4, RANDOM_PLOTS));
 	return suite;
