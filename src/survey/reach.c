@@ -5,6 +5,7 @@
 #include "survey/way.h"
 
 #include <stdlib.h>
+#include <string.h>
 
 /* Distances are counted in halves of a cell: the middle of a cell is at odd ones, lines of the grid
  * at even ones. Of a side the point nearest to a cell's middle is the side's own middle, where the
@@ -141,12 +142,10 @@ static void look_down(const struct reaching *reaching, unsigned char *classes[2]
 
 		classes_of_row(reaching, y, row);
 		pass_row(reaching, classes, y, y);
-		for (int x = 0; x < columns; x++)
-			reaching->column_down[(size_t)y * width + (size_t)x] =
-				reaching->column_up[x];
-		for (int x = 0; x <= columns; x++)
-			reaching->line_down[(size_t)y * (width + 1) + (size_t)x] =
-				reaching->line_up[x];
+		memcpy(reaching->column_down + (size_t)y * width, reaching->column_up,
+			width * sizeof *reaching->column_up);
+		memcpy(reaching->line_down + (size_t)y * (width + 1), reaching->line_up,
+			(width + 1) * sizeof *reaching->line_up);
 		classes[0] = classes[1];
 		classes[1] = row;
 	}

@@ -183,7 +183,7 @@ bool spots_are_nearer(struct spot a, struct spot b, nm twice)
 /* Whether one in that table of a kind is nearer than half of `twice`. */
 static bool is_near_some(struct placed *placed, struct spot at, int kind, int table, nm twice)
 {
-	const nm reach = twice / 2 + 1;
+	const nm reach = twice / 2;
 	const struct placed_plant *plant;
 	struct placed_walk walk;
 

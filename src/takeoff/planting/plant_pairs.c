@@ -40,7 +40,7 @@ static struct nearest nearest_to(const struct pair *pair, struct spot at, nm twi
 	struct nearest nearest = { .is_found = false };
 	struct placed_walk walk;
 	const struct placed_plant *plant;
-	nm reach = twice / 2 + 1;
+	nm reach = twice / 2;
 
 	placed_walk_begin(&walk, &pair->planting->placed, pair->other, &(struct placed_ground){
 		at.x - reach, at.y - reach, at.x + reach, at.y + reach });
@@ -67,8 +67,8 @@ static bool takes_more(const struct plant_sum *one, const struct plant_sum *othe
 static void add_close(const struct pair *pair, int spot, const struct nearest *nearest, nm twice)
 {
 	const struct planting_row *row = pair->row;
-	unsigned int close = spot < row->specimens && nearest->is_specimen ?
-		PLANT_CLOSE_SPECIMENS : PLANT_CLOSE_DRIFTS;
+	/* No drift comes so close to a specimen. */
+	unsigned int close = nearest->is_specimen ? PLANT_CLOSE_SPECIMENS : PLANT_CLOSE_DRIFTS;
 	bool is_other = takes_more(sum_of(pair, pair->other), sum_of(pair, row->kind), close);
 	struct snag *snag = snag_add(pair->basis->snags, SNAG_PLANT_CLOSE, row->region,
 		SNAG_FIGURES_OF(is_other ? pair->other : row->kind,
@@ -134,7 +134,7 @@ static bool is_hidden(const struct pair *pair, const struct view *view)
 {
 	struct placed_walk walk;
 	const struct placed_plant *plant;
-	nm spread = sum_of(pair, pair->other)->spread, reach = spread / 2 + 1;
+	nm spread = sum_of(pair, pair->other)->spread, reach = spread / 2;
 
 	placed_walk_begin(&walk, &pair->planting->placed, pair->other, &(struct placed_ground){
 		nm_least(view->plant.x, view->edge.x) - reach,

@@ -32,15 +32,19 @@ static const nm *soil_heights(struct arena *arena, const struct survey *survey,
 {
 	nm *soil = arena_new(arena, (size_t)survey->region_count, sizeof *soil);
 
-	for (int i = 0; i < survey->region_count; i++)
-		soil[i] = INT64_MAX;
 	for (int y = 0; y < survey->rows && !stop_asked(); y++)
 		for (size_t i = survey->row_runs[y]; i < survey->row_runs[y + 1]; i++) {
 			const struct run *run = &survey->runs[i];
 
-			for (int x = run->left; x < run->right && run->region != NO_REGION; x++)
-				soil[run->region] = nm_least(soil[run->region],
-					height_at(scene, index_of(survey, x, y)));
+			for (int x = run->left; x < run->right && run->region != NO_REGION; x++) {
+				struct place cell = { x, y };
+				nm height = height_at(scene, index_of(survey, x, y));
+				bool is_first = place_equal(cell,
+					survey->regions[run->region].first_cell);
+
+				soil[run->region] = is_first ? height :
+					nm_least(soil[run->region], height);
+			}
 		}
 	return soil;
 }
