@@ -1,8 +1,13 @@
 /* How far a barrow goes to regions and fences, by hand; and what it does not get to: for each snag
  * a plot that has it and one just inside its rule that has not. */
 #include "takeoff/walks/barrow_ways.h"
+#include "support/fencing.h"
 #include "support/garden.h"
 #include "support/runner.h"
+#include "survey/way.h"
+#include "survey/way_lengths.h"
+
+enum { MOST = 9 };
 
 static struct garden garden;
 
@@ -113,6 +118,148 @@ START_TEST(without_a_drop_there_is_no_way)
 }
 END_TEST
 
+/* ---- At random ------------------------------------------------------------------------------- */
+
+/* Lengths that are added up, and how many. */
+struct sum {
+	int64_t length;
+	int count;
+};
+
+/* By region, and of the one fence. */
+struct sums {
+	struct sum regions[MOST * MOST], fence;
+};
+
+struct looking {
+	struct fence_map fences;
+	struct house_map houses;
+	struct way_lengths lengths;
+};
+
+static void add(struct sum *sum, int length)
+{
+	sum->length += length;
+	sum->count += length > 0;
+}
+
+/* The nearer one that a barrow gets to; 0: it gets to neither. */
+static int nearer(int one, int other)
+{
+	return one > 0 && (other == 0 || one < other) ? one : other;
+}
+
+static bool is_walked(int region)
+{
+	return way_is_over(garden.takeoff.survey.regions[region].entry->class);
+}
+
+/* Between two cells side by side, or one and what is beyond the plan. */
+static void add_side(const struct looking *l, struct sums *sums, struct place one, bool is_below)
+{
+	const struct survey *survey = &garden.takeoff.survey;
+	struct place cells[] = { one, { one.x + !is_below, one.y + is_below } };
+	bool is_shut = fence_map_is_shut(&l->fences, one, is_below);
+	int lengths[2];
+
+	for (int i = 0; i < 2; i++)
+		lengths[i] = way_length_at(&l->lengths, cells[i].x, cells[i].y);
+	for (int i = 0; i < 2; i++) {
+		int region = ground_holds(&garden.plot.ground, cells[i].x, cells[i].y) ?
+			survey_region_at(survey, cells[i].x, cells[i].y) : NO_REGION;
+
+		if (region != NO_REGION && !is_walked(region) && !is_shut)
+			add(&sums->regions[region], lengths[1 - i]);
+	}
+	if (fence_map_at(&l->fences, one.x, one.y) & (is_below ? FENCE_BELOW | GATE_BELOW :
+		FENCE_RIGHT | GATE_RIGHT))
+		add(&sums->fence, nearer(lengths[0], lengths[1]));
+}
+
+static void add_all(const struct looking *l, struct sums *sums)
+{
+	const struct survey *survey = &garden.takeoff.survey;
+
+	for (int y = -1; y < survey->rows; y++)
+		for (int x = -1; x < survey->columns; x++) {
+			int region = x < 0 || y < 0 ? NO_REGION : survey_region_at(survey, x, y);
+
+			if (region != NO_REGION && is_walked(region))
+				add(&sums->regions[region], way_length_at(&l->lengths, x, y));
+			if (y >= 0)
+				add_side(l, sums, (struct place){ x, y }, false);
+			if (x >= 0)
+				add_side(l, sums, (struct place){ x, y }, true);
+		}
+}
+
+/* Cells are of a foot. */
+static nm average(const struct sum *sum)
+{
+	return sum->count == 0 ? 0 : sum->length * NM_PER_FOOT / sum->count;
+}
+
+static void garden_at_random(struct random *random)
+{
+	garden = (struct garden){ .arena = ARENA_EMPTY };
+	plot_at_random(&garden.plot, random, MOST, "bbSpl..");
+	if (random_below(random, 3))
+		fences_at_random(&garden.plot, random);
+	if (random_below(random, 3) == 0) {
+		int left = random_between(random, -2, MOST), top = random_between(random, -2, MOST);
+
+		obstacles_add(&garden.plot.details.around.houses, memory_string("House"))->cells =
+			(struct rectangle){ left, top, left + random_below(random, 4),
+			top + random_below(random, 4) };
+	}
+	garden.plot.details.around.has_drop = true;
+	garden.plot.details.around.drop = (struct place){
+		random_between(random, 0, garden.plot.ground.columns),
+		random_between(random, 0, garden.plot.ground.rows) };
+	garden_count(&garden);
+}
+
+/* In region order, with those left out that none gets to. */
+static void check_ways(const struct sums *sums, int seed)
+{
+	int listed = 0;
+
+	for (int i = 0; i < garden.takeoff.survey.region_count; i++) {
+		nm length = average(&sums->regions[i]);
+
+		ck_assert_msg(ways()->regions[i] == length, "seed %d, region %d", seed, i);
+		if (length == 0)
+			continue;
+		ck_assert_int_lt(listed, ways()->count);
+		ck_assert_int_eq(ways()->list[listed].region, i);
+		ck_assert_int_eq(ways()->list[listed++].length, length);
+	}
+	ck_assert_int_eq(ways()->count, listed);
+	ck_assert_msg(ways()->fences == average(&sums->fence), "seed %d", seed);
+	ck_assert_int_eq(ways()->fence_count, sums->fence.count > 0);
+}
+
+START_TEST(all_cells_and_sides_that_it_gets_to_make_the_average)
+{
+	for (int seed = 0; seed < runner_count(300, 4000); seed++) {
+		struct random random = { (uint64_t)seed };
+		struct arena arena = ARENA_EMPTY;
+		struct sums sums = { .fence = { 0, 0 } };
+		struct looking l;
+
+		garden_at_random(&random);
+		l.fences = fence_map_of(&garden.plot, &arena);
+		l.houses = house_map_of(&garden.plot, 1, &arena);
+		l.lengths = way_lengths_from(&garden.takeoff.survey, &l.fences, &l.houses,
+			garden.plot.details.around.drop, &arena);
+		add_all(&l, &sums);
+		check_ways(&sums, seed);
+		arena_clear(&arena);
+		teardown();
+	}
+}
+END_TEST
+
 /* ---- Cut off --------------------------------------------------------------------------------- */
 
 static void check_first(int region, const char *sentence)
@@ -198,6 +345,7 @@ Suite *test_suite(void)
 	tcase_add_test(way, to_a_bed_it_is_the_average_of_the_sides_where_it_can_stand);
 	tcase_add_test(way, to_a_fence_it_is_the_average_of_its_nearer_sides);
 	tcase_add_test(way, the_nearer_side_of_a_fence_may_be_the_upper_one);
+	tcase_add_test(way, all_cells_and_sides_that_it_gets_to_make_the_average);
 	tcase_add_test(way, without_a_drop_there_is_no_way);
 	tcase_add_checked_fixture(cut_off, NULL, teardown);
 	tcase_add_test(cut_off, a_lawn_that_no_barrow_gets_to_is_cut_off);
