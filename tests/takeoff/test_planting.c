@@ -438,6 +438,68 @@ START_TEST(a_bed_that_is_its_own_image_has_rows_in_its_middle)
 }
 END_TEST
 
+/* ---- Where the rows of a band lie ------------------------------------------------------------ */
+
+enum { DEEP = 6, ALONG = 9 };
+
+/* A bed 6 by 9 ft that one walks up to from one side alone: its left, right, upper or lower one. */
+static void open_on(int side)
+{
+	int columns = (side < 2 ? DEEP : ALONG) + 2, rows = (side < 2 ? ALONG : DEEP) + 2;
+	const int open = side == 0 || side == 2 ? 0 : side == 1 ? columns - 1 : rows - 1;
+	char lines[ALONG + 2][ALONG + 3] = { { 0 } };
+	const char *all[ALONG + 3] = { NULL };
+
+	for (int y = 0; y < rows; y++) {
+		for (int x = 0; x < columns; x++)
+			lines[y][x] = (side < 2 ? x : y) == open ? '.' : x == 0 || y == 0 ||
+				x == columns - 1 || y == rows - 1 ? 'F' : 'b';
+		all[y] = lines[y];
+	}
+	garden_rows(&garden, all);
+	plot_set(&garden.plot, 'b', BED_BUILD, "level");
+}
+
+/* How many stand so many inches from the open side. */
+static int rows_at(int side, double inches)
+{
+	int found = 0;
+
+	for (int i = 0; i < row(0)->spot_count; i++) {
+		struct spot at = row(0)->spots[i].at;
+		double away = (double)(side < 2 ? at.x : at.y) / (double)NM_PER_INCH - 12;
+
+		found += fabs((side == 0 || side == 2 ? away : 12 * DEEP - away) - inches) < 1e-3;
+	}
+	return found;
+}
+
+/* Bands are 2 ft deep. 30 in apart there is one row, in the middle of what a plant may stand on: 15
+ * in off the bed's sides, within the band; 93 in of 108 hold 3. 12 in apart rows begin half a foot
+ * inside the bed's side, the second one 10.39 in behind: 9 and 8 of them. */
+static const struct { const char *drift; double inches; int count; } bands_rows[] = {
+	{ "spacing 30 in\n  drift b front", 19.5, 3 },
+	{ "spacing 30 in\n  drift b middle", 36, 3 },
+	{ "spacing 30 in\n  drift b back", 52.5, 3 },
+	{ "spacing 12 in\n  drift b front", 6, 9 },
+	{ "spacing 12 in\n  drift b front", 16.392305, 8 },
+	{ "spacing 12 in\n  drift b back", 66, 9 },
+	{ "spacing 12 in\n  drift b back", 55.607695, 8 },
+};
+
+START_TEST(rows_of_a_band_begin_at_the_side_of_the_bed_or_lie_in_what_is_clear)
+{
+	int side = _i % 4;
+	const char *drift = bands_rows[_i / 4].drift;
+
+	open_on(side);
+	planting_add(&garden, drift);
+	garden_count(&garden);
+	ck_assert_int_eq(rows_at(side, bands_rows[_i / 4].inches), bands_rows[_i / 4].count);
+	ck_assert_int_eq(row(0)->count, strstr(drift, "30") ? 3 : 17);
+}
+END_TEST
+
 START_TEST(there_are_as_many_as_one_likes_up_to_a_limit)
 {
 	planting_bed(&garden, 2048, 200, "1 ft");
@@ -591,6 +653,9 @@ Suite *test_suite(void)
 	tcase_add_loop_test(laws, a_bed_on_the_axis_is_its_own_image, 0, runner_count(120, 2000));
 	tcase_add_loop_test(counts, arms_of_a_bed_have_rows_of_their_own, 0,
 		sizeof bent / sizeof *bent);
+	tcase_add_loop_test(counts,
+		rows_of_a_band_begin_at_the_side_of_the_bed_or_lie_in_what_is_clear, 0,
+		4 * sizeof bands_rows / sizeof *bands_rows);
 	tcase_add_test(counts, each_bed_without_room_is_told);
 	tcase_add_test(counts, no_plant_of_a_drift_stands_under_a_house);
 	tcase_add_test(counts, ground_of_two_drifts_of_a_plant_counts_once);
