@@ -5,7 +5,9 @@
 #include "support/stopper.h"
 
 #include <math.h>
+#include <stdio.h>
 #include <stdlib.h>
+#include <string.h>
 
 static struct arena arena;
 static struct plot plot;
@@ -72,8 +74,25 @@ START_TEST(the_usual_days_are_the_21st_from_equinox_to_equinox)
 		for (int j = 0; j < SUN_USUAL_DAYS; j++) {
 			ck_assert_int_eq(days[j].month, months[is_south][j]);
 			ck_assert_int_eq(days[j].day, 21);
+			ck_assert_int_eq(days[j].year, days[j].month < months[is_south][0] ?
+				2027 : 2026);
 			ck_assert(j == 0 || date_compare(days[j - 1], days[j]) < 0);
 		}
+	}
+}
+END_TEST
+
+START_TEST(the_longest_day_is_in_june_or_in_december)
+{
+	static const struct { double latitude; int month; } places[] = { { 66, 6 }, { 0, 6 },
+		{ -0.000001, 12 }, { -45, 12 } };
+
+	for (int i = 0; i < 4; i++) {
+		struct date day = sun_longest_day(places[i].latitude);
+
+		ck_assert_int_eq(day.year, 2026);
+		ck_assert_int_eq(day.month, places[i].month);
+		ck_assert_int_eq(day.day, 21);
 	}
 }
 END_TEST
@@ -92,6 +111,9 @@ START_TEST(open_ground_has_all_the_hours_of_a_day)
 
 		all += times.set - times.rise;
 		ck_assert_double_ge(sun.days[i].length, times.set - times.rise);
+		times = sun_times(&day, SUN_SET_HEIGHT);
+		ck_assert_double_eq(sun.days[i].times.rise, times.rise);
+		ck_assert_double_eq(sun.days[i].length, times.set - times.rise);
 	}
 	ck_assert_double_eq_tol(mean_at(3, 1), all / SUN_USUAL_DAYS, 1.0 / SUN_STEPS_AN_HOUR);
 	ck_assert_int_eq(sun.class_cells[SUN_FULL], 8);
@@ -139,6 +161,106 @@ START_TEST(beds_and_lawns_have_the_means_of_their_cells)
 	ck_assert(!sun_has_cell(&sun, (struct place){ 8, 0 }));
 	ck_assert_int_eq(sun.class_cells[SUN_FULL] + sun.class_cells[SUN_PART] +
 		sun.class_cells[SUN_PART_SHADE] + sun.class_cells[SUN_SHADE], 34);
+}
+END_TEST
+
+/* Beds, lawns and what casts shade, a house over some of it, north anywhere. */
+static void garden_at_random(struct random *random)
+{
+	char north[20], lines[200];
+	int left = random_between(random, -2, 7), top = random_between(random, -2, 7);
+
+	snprintf(north, sizeof north, "%d", random_below(random, 360));
+	snprintf(lines, sizeof lines, "house \"House\" 12 ft\n  from %d,%d to %d,%d\n", left, top,
+		left + random_between(random, 1, 6), top + random_between(random, 1, 6));
+	plot_at_random(&plot, random, 9, "bbllSp.");
+	plot_set(&plot, 0, HEAD_SITE, (const char *const[]){ "51.5", "-34", "60" }[
+		random_below(random, 3)]);
+	plot_set(&plot, 0, HEAD_NORTH, north);
+	plot_set(&plot, 'S', FIXTURE_HEIGHT, "9 ft");
+	plot_add_lines(&plot, lines);
+	ck_assert(takeoff_compute(&takeoff, &arena, &plot, NULL));
+}
+
+/* Of so many hours: 6, 4 and 2 are the least of each. */
+static enum sun_class class_at_hours(double hours)
+{
+	return hours >= 6 ? SUN_FULL : hours >= 4 ? SUN_PART : hours >= 2 ? SUN_PART_SHADE :
+		SUN_SHADE;
+}
+
+enum { SOME_DAYS = 3, SIDE = 9 };
+
+/* Of what shines on the cells of a region that are under no house, by day. */
+static void check_region(const struct sun_region *region, uint16_t lit[SOME_DAYS][SIDE * SIDE])
+{
+	double all = 0;
+
+	for (int day = 0; day < SOME_DAYS; day++) {
+		int64_t steps = 0;
+		int cells = 0;
+
+		for (int i = 0; i < sun.scene.columns * sun.scene.rows; i++) {
+			struct place cell = { i % sun.scene.columns, i / sun.scene.columns };
+
+			if (survey_region_at(&takeoff.survey, cell.x, cell.y) == region->region &&
+				sun_has_cell(&sun, cell))
+				steps += lit[day][i], cells++;
+		}
+		ck_assert_int_eq(region->cells, cells);
+		ck_assert_double_eq_tol(region->hours[day], cells == 0 ? 0 :
+			(double)steps / cells / SUN_STEPS_AN_HOUR, 1e-9);
+		all += region->hours[day];
+	}
+	ck_assert_double_eq_tol(region->mean, all / SOME_DAYS, 1e-9);
+	ck_assert_int_eq((int)region->class, (int)class_at_hours(region->mean));
+}
+
+static void check_cells(uint16_t lit[SOME_DAYS][SIDE * SIDE])
+{
+	int classes[SUN_CLASSES] = { 0 };
+
+	for (int i = 0; i < sun.scene.columns * sun.scene.rows; i++) {
+		struct place cell = { i % sun.scene.columns, i / sun.scene.columns };
+		double hours = (double)(lit[0][i] + lit[1][i] + lit[2][i]) / SOME_DAYS /
+			SUN_STEPS_AN_HOUR;
+
+		if (!sun_has_cell(&sun, cell))
+			continue;
+		ck_assert_double_eq_tol(sun_mean(&sun, cell), hours, 1e-9);
+		classes[class_at_hours(sun_mean(&sun, cell))]++;
+	}
+	for (int i = 0; i < SUN_CLASSES; i++)
+		ck_assert_int_eq(sun.class_cells[i], classes[i]);
+}
+
+START_TEST(regions_and_classes_are_made_of_their_cells_day_by_day)
+{
+	static const struct date days[SOME_DAYS] = { { 2026, 3, 21 }, { 2026, 6, 21 },
+		{ 2026, 12, 21 } };
+	struct random random = { (uint64_t)_i };
+	uint16_t lit[SOME_DAYS][SIDE * SIDE];
+	int regions = 0;
+
+	garden_at_random(&random);
+	sun_begin(&sun, &arena, &takeoff, days, SOME_DAYS);
+	for (int day = 0; day < SOME_DAYS; day++) {
+		ck_assert(sun_count(&sun));
+		memcpy(lit[day], sun.lit, ground_count(&plot.ground) * sizeof *sun.lit);
+	}
+	ck_assert(sun_finish(&sun));
+	for (int i = 0; i < sun.region_count; i++)
+		check_region(&sun.regions[i], lit);
+	for (int i = 0; i < takeoff.survey.region_count; i++) {
+		enum plot_class class = takeoff.survey.regions[i].entry->class;
+
+		if (class != CLASS_BED && class != CLASS_LAWN)
+			continue;
+		ck_assert_int_lt(regions, sun.region_count);
+		ck_assert_int_eq(sun.regions[regions++].region, i);
+	}
+	ck_assert_int_eq(sun.region_count, regions);
+	check_cells(lit);
 }
 END_TEST
 
@@ -224,6 +346,8 @@ Suite *test_suite(void)
 	tcase_add_checked_fixture(hours, NULL, teardown);
 	tcase_add_test(hours, a_plot_without_a_latitude_has_no_hours);
 	tcase_add_test(hours, the_usual_days_are_the_21st_from_equinox_to_equinox);
+	tcase_add_test(hours, the_longest_day_is_in_june_or_in_december);
+	tcase_add_loop_test(hours, regions_and_classes_are_made_of_their_cells_day_by_day, 0, 20);
 	tcase_add_loop_test(hours, open_ground_has_all_the_hours_of_a_day, 0, 7);
 	tcase_add_test(hours, a_wall_to_the_south_takes_sun_in_spring_and_none_in_summer);
 	tcase_add_test(hours, beds_and_lawns_have_the_means_of_their_cells);

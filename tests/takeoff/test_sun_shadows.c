@@ -18,12 +18,14 @@ static void teardown(void)
 	plot_fini(&plot);
 }
 
-static void given(const char *latitude, const char *lines)
+/* north: how far up is from it. */
+static void given(const char *latitude, const char *north, const char *lines)
 {
 	plot_from_rows(&plot, (const char *const[]){ "..........", "..bb......", "..bb...S..",
 		"..........", "....ll....", "..........", "..........", "..........", "..........",
 		"..........", "..........", "..........", NULL });
 	plot_set(&plot, 0, HEAD_SITE, latitude);
+	plot_set(&plot, 0, HEAD_NORTH, north);
 	plot_set(&plot, 'S', FIXTURE_HEIGHT, "6 ft");
 	plot_add_lines(&plot, lines);
 	ck_assert(takeoff_compute(&takeoff, &arena, &plot, NULL));
@@ -38,7 +40,7 @@ START_TEST(the_shadows_of_all_steps_of_a_day_come_to_its_hours)
 	struct sun_shadows shadows;
 	int lit[12][10] = { { 0 } };
 
-	given(latitudes[_i], "fence \"Hurdle\"\n  height 5 ft\n  run 0,6 5,6\n"
+	given(latitudes[_i], _i % 2 ? "0" : "70.5", "fence \"Hurdle\"\n  height 5 ft\n  run 0,6 5,6\n"
 		"house \"Number 4\" 20 ft\n  from -9,3 to -2,9\nshade \"Lime\" 30 ft\n"
 		"  from 12,5 to 14,8\n");
 	sun_begin(&hours, &arena, &takeoff, &date, 1);
@@ -74,7 +76,7 @@ START_TEST(at_noon_of_an_equinox_at_45_degrees_a_shadow_is_as_long_as_its_wall_i
 {
 	struct sun_shadows shadows;
 
-	given("45", "fence \"Wall\"\n  height 5 ft 6 in\n  gap 0 in\n  run 0,12 10,12\n");
+	given("45", "0", "fence \"Wall\"\n  height 5 ft 6 in\n  gap 0 in\n  run 0,12 10,12\n");
 	ck_assert(sun_shadows_begin(&shadows, &arena, &takeoff, (struct date){ 2026, 3, 20 }));
 	ck_assert(sun_shadows_cast(&shadows, 12));
 	ck_assert_double_lt(fabs(shadows.sun.height - 45), 0.35);
@@ -94,7 +96,7 @@ START_TEST(it_can_be_stopped_at_any_time)
 	struct sun_shadows shadows;
 	bool is_done = false;
 
-	given("51.5", "shade \"Lime\" 30 ft\n  from 12,5 to 14,8\n");
+	given("51.5", "0", "shade \"Lime\" 30 ft\n  from 12,5 to 14,8\n");
 	for (int64_t at = 0; !is_done; at++) {
 		stopper_begin(&stopper, at);
 		is_done = sun_shadows_begin(&shadows, &arena, &takeoff, date) &&
