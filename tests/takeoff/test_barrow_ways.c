@@ -7,6 +7,8 @@
 #include "survey/way.h"
 #include "survey/way_lengths.h"
 
+#include <stdlib.h>
+
 enum { MOST = 9 };
 
 static struct garden garden;
@@ -239,9 +241,51 @@ static void check_ways(const struct sums *sums, int seed)
 	ck_assert_int_eq(ways()->fence_count, sums->fence.count > 0);
 }
 
+static bool has_snag(int region)
+{
+	const struct snag *snag;
+
+	for (int i = 0; (snag = garden_snag(&garden, SNAG_DROP_CUT_OFF, i)); i++)
+		if (snag->region == region)
+			return true;
+	return false;
+}
+
+/* Whether one gets to some of a region from outside the plan. */
+static bool is_reached(int region, const unsigned char *way)
+{
+	const struct survey *survey = &garden.takeoff.survey;
+
+	for (int i = 0; i < survey->columns * survey->rows; i++)
+		if (way[i] && survey_region_at(survey, i % survey->columns, i / survey->columns) ==
+			region)
+			return true;
+	return false;
+}
+
+/* Beds, lawns and paths that no barrow gets to, but paths that nobody does; all at once where it
+ * gets nowhere. */
+static void check_snags(const struct looking *l, int seed)
+{
+	const struct survey *survey = &garden.takeoff.survey;
+	bool gets_somewhere = ways()->count + ways()->fence_count > 0;
+	unsigned char *way = way_from_outside(survey, &l->fences);
+
+	ck_assert_msg(has_snag(NO_REGION) == (!gets_somewhere && survey->region_count > 0),
+		"seed %d", seed);
+	for (int i = 0; i < survey->region_count; i++) {
+		enum plot_class class = survey->regions[i].entry->class;
+
+		ck_assert_msg(has_snag(i) == (gets_somewhere && ways()->regions[i] == 0 &&
+			class != CLASS_FIXTURE && (class != CLASS_PATH || is_reached(i, way))),
+			"seed %d, region %d", seed, i);
+	}
+	free(way);
+}
+
 START_TEST(all_cells_and_sides_that_it_gets_to_make_the_average)
 {
-	for (int seed = 0; seed < runner_count(300, 4000); seed++) {
+	for (int seed = 0; seed < runner_count(1000, 10000); seed++) {
 		struct random random = { (uint64_t)seed };
 		struct arena arena = ARENA_EMPTY;
 		struct sums sums = { .fence = { 0, 0 } };
@@ -254,6 +298,7 @@ START_TEST(all_cells_and_sides_that_it_gets_to_make_the_average)
 			garden.plot.details.around.drop, &arena);
 		add_all(&l, &sums);
 		check_ways(&sums, seed);
+		check_snags(&l, seed);
 		arena_clear(&arena);
 		teardown();
 	}
