@@ -362,6 +362,18 @@ START_TEST(a_path_that_nobody_gets_to_is_told_once)
 }
 END_TEST
 
+/* On the plan's left edge, with a fence all round, below a lawn that one gets to. */
+START_TEST(ground_above_a_path_does_not_lead_to_it)
+{
+	given(ROWS { "ll..", "pp..", "....", NULL }, 3, 3);
+	put_fence("Fence", (const struct place[]){ { 0, 1 }, { 2, 1 }, { 2, 2 }, { 0, 2 },
+		{ 0, 1 } }, 5);
+	ck_assert_int_eq(count(SNAG_DROP_CUT_OFF), 0);
+	ck_assert_int_eq(count(SNAG_PATH_CUT_OFF), 1);
+	ck_assert_int_gt(ways()->regions[0], 0);
+}
+END_TEST
+
 START_TEST(a_drop_that_nothing_is_reached_from_is_told_once)
 {
 	given(ROWS { "cccc", "cccc", "cccc", "....", NULL }, 2, 1);
@@ -396,6 +408,7 @@ Suite *test_suite(void)
 	tcase_add_test(cut_off, a_lawn_that_no_barrow_gets_to_is_cut_off);
 	tcase_add_test(cut_off, a_bed_within_beds_is_cut_off_and_a_fixture_is_not_told);
 	tcase_add_test(cut_off, a_path_that_nobody_gets_to_is_told_once);
+	tcase_add_test(cut_off, ground_above_a_path_does_not_lead_to_it);
 	tcase_add_test(cut_off, a_drop_that_nothing_is_reached_from_is_told_once);
 	return suite;
 }

@@ -1,8 +1,13 @@
 /* Snags of what is dug near lines that are there, and within what is kept: each with a plot that
  * shows it and one just inside the rule. */
+#include "plot/edit/lay.h"
 #include "support/around.h"
+#include "support/digging.h"
+#include "support/fencing.h"
 #include "support/garden.h"
 #include "support/runner.h"
+
+#include <stdio.h>
 
 static struct garden garden;
 
@@ -162,6 +167,136 @@ START_TEST(images_have_boxes_that_are_images)
 }
 END_TEST
 
+/* ---- At random ------------------------------------------------------------------------------- */
+
+/* What is told once, in which cells. */
+struct told {
+	int kind, which, among;
+	struct rectangle cells;
+	struct place first;
+};
+
+enum { TOLD_MOST = 2000 };
+
+struct told_list {
+	struct told list[TOLD_MOST];
+	int count;
+};
+
+static void tell(struct told_list *told, const struct told *one)
+{
+	struct told *same = told->list;
+
+	while (same < told->list + told->count && (same->kind != one->kind ||
+		same->which != one->which || same->among != one->among))
+		same++;
+	ck_assert_int_lt(told->count, TOLD_MOST);
+	if (same == told->list + told->count) {
+		told->list[told->count++] = *one;
+		return;
+	}
+	same->cells = rectangle_around(same->cells, one->cells);
+	if (place_order(one->first, same->first) < 0)
+		same->first = one->first;
+}
+
+/* Of all cells those that a box comes into; of a point those that it lies in or on the edge of. */
+static struct rectangle cells_met(struct spot from, struct spot to)
+{
+	const struct survey *survey = &garden.takeoff.survey;
+	struct rectangle met = { survey->columns, survey->rows, -1, -1 };
+	bool is_point = from.x == to.x && from.y == to.y;
+	nm cell = survey->cell, edge = is_point ? 1 : 0;
+
+	for (int y = 0; y < survey->rows; y++)
+		for (int x = 0; x < survey->columns; x++)
+			if (x * cell < to.x + edge && (x + 1) * cell > from.x - edge &&
+				y * cell < to.y + edge && (y + 1) * cell > from.y - edge)
+				met = met.right < 0 ? (struct rectangle){ x, y, x, y } :
+					rectangle_around(met, (struct rectangle){ x, y, x, y });
+	return met;
+}
+
+static void tell_all(struct told_list *told, const struct hand *hand)
+{
+	for (int i = 0; i < hand->dig_count; i++) {
+		const struct hand_dig *dig = &hand->digs[i];
+
+		tell(told, &(struct told){ dig->kind, dig->kind == HAND_GROUND ? dig->region :
+			dig->place, 0, cells_met(dig->from, dig->to), dig->first });
+	}
+	for (int i = 0; i < hand->post_count; i++) {
+		struct rectangle cells = cells_met(hand->posts[i].at, hand->posts[i].at);
+
+		tell(told, &(struct told){ HAND_HOLE, (int)hand->posts[i].number,
+			hand->posts[i].fence, cells, { cells.left, cells.top } });
+	}
+	for (int i = 0; i < hand->plant_count; i++) {
+		struct rectangle cells = cells_met(hand->plants[i].at, hand->plants[i].at);
+
+		tell(told, &(struct told){ HAND_PLANT, hand->plants[i].kind,
+			hand->plants[i].region, cells, { cells.left, cells.top } });
+	}
+}
+
+static bool is_told(enum snag_code code, const struct told *one)
+{
+	int region = one->kind == HAND_GROUND ? one->which : one->kind == HAND_PLANT ?
+		one->among : NO_REGION;
+	const struct snag *snag;
+
+	for (int i = 0; (snag = garden_snag(&garden, code, i)); i++)
+		if (snag->kind == one->kind && snag->region == region &&
+			place_equal(snag->cell, one->first) && snag->box.left == one->cells.left &&
+			snag->box.top == one->cells.top && snag->box.right == one->cells.right &&
+			snag->box.bottom == one->cells.bottom)
+			return true;
+	return false;
+}
+
+static void check_told(enum snag_code code, const struct told_list *told, int seed)
+{
+	for (int i = 0; i < told->count; i++)
+		ck_assert_msg(is_told(code, &told->list[i]), "seed %d, %d of kind %d", seed, i,
+			told->list[i].kind);
+	ck_assert_msg(count(code) == told->count, "seed %d", seed);
+}
+
+static void garden_at_random(struct random *random)
+{
+	char lines[200];
+
+	garden = (struct garden){ .arena = ARENA_EMPTY };
+	diggings_plot(&garden.plot, random);
+	services_at_random(&garden.plot, random);
+	fences_at_random(&garden.plot, random);
+	snprintf(lines, sizeof lines, "plant t \"T\"\n  at %d,%d\nplant u \"U\"\n  at 0,0\n",
+		random_below(random, garden.plot.ground.columns),
+		random_below(random, garden.plot.ground.rows));
+	plot_add_lines(&garden.plot, lines);
+	garden_count(&garden);
+}
+
+/* Of all lines together, and of all that is kept. */
+START_TEST(each_is_told_once_with_all_the_cells_it_comes_into)
+{
+	for (int seed = 0; seed < runner_count(40, 400); seed++) {
+		struct random random = { (uint64_t)seed };
+		struct told_list near = { .count = 0 }, within = { .count = 0 };
+		const struct service_lines *services = &garden.takeoff.services;
+
+		garden_at_random(&random);
+		for (int i = 0; i < services->count; i++)
+			tell_all(&near, &services->list[i].hand);
+		for (int i = 0; i < services->kept_count; i++)
+			tell_all(&within, &services->kept[i].hand);
+		check_told(SNAG_SERVICE_NEAR, &near, seed);
+		check_told(SNAG_KEEP_DUG, &within, seed);
+		teardown();
+	}
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("hand snags");
@@ -175,6 +310,7 @@ Suite *test_suite(void)
 		the_header_and_plants_are_told_near_lines_and_within_what_is_kept, 0, 4);
 	tcase_add_test(snags, posts_of_two_fences_are_not_one_for_their_number);
 	tcase_add_test(snags, within_what_is_kept_nothing_is_to_be_dug);
+	tcase_add_test(snags, each_is_told_once_with_all_the_cells_it_comes_into);
 	tcase_add_test(snags, images_have_boxes_that_are_images);
 	return suite;
 }
