@@ -5,6 +5,8 @@
 #include "support/geos.h"
 #include "support/runner.h"
 
+#include <math.h>
+
 static struct garden garden;
 
 static void teardown(void)
@@ -160,14 +162,43 @@ static bool is_near(GEOSContextHandle_t geos, int region, const GEOSGeometry *ho
 	return is_near;
 }
 
-static bool has_snag(enum snag_code code, int region)
+static const struct snag *snag_of(enum snag_code code, int region)
 {
 	const struct snag *snag;
 
 	for (int i = 0; (snag = garden_snag(&garden, code, i)); i++)
 		if (snag->region == region)
-			return true;
-	return false;
+			return snag;
+	return NULL;
+}
+
+static double out_of(double low, double high, double other_low, double other_high)
+{
+	return fmax(0, fmax(other_low - high, low - other_high));
+}
+
+/* Fails the test unless the snag is at the first cell of its region that is nearer than that to one
+ * of two houses. */
+static void check_cell(const struct snag *snag, const struct geos_box boxes[2], double clear)
+{
+	const struct survey *survey = &garden.takeoff.survey;
+
+	for (int y = 0; y < survey->rows; y++)
+		for (int x = 0; x < survey->columns; x++)
+			for (int i = 0; i < 2; i++) {
+				double across = out_of(x, x + 1, boxes[i].left,
+					boxes[i].right);
+				double down = out_of(y, y + 1, boxes[i].top,
+					boxes[i].bottom);
+
+				if (survey_region_at(survey, x, y) != snag->region ||
+					hypot(across, down) >= clear)
+					continue;
+				ck_assert_int_eq(snag->cell.x, x);
+				ck_assert_int_eq(snag->cell.y, y);
+				return;
+			}
+	ck_abort_msg("no cell is near");
 }
 
 /* Distances in cells are roots of whole numbers; 2.1 is none of them. */
@@ -197,11 +228,13 @@ START_TEST(beds_near_houses_are_those_that_geos_finds)
 		houses = geos_union(geos, boxes, 2);
 		for (int r = 0; r < garden.takeoff.survey.region_count; r++) {
 			bool is_bed = garden.takeoff.survey.regions[r].entry->class == CLASS_BED;
-			bool is_covered = has_snag(SNAG_HOUSE_COVERED, r);
-			bool is_told = has_snag(SNAG_HOUSE_NEAR, r);
+			const struct snag *told = snag_of(SNAG_HOUSE_NEAR, r);
+			bool is_covered = snag_of(SNAG_HOUSE_COVERED, r), is_told = told;
 
 			ck_assert_msg(is_told == (is_bed && !is_covered &&
 				is_near(geos, r, houses, 2.1)), "seed %d, region %d", seed, r);
+			if (told)
+				check_cell(told, boxes, 2.1);
 			near += is_told;
 			covered += is_covered;
 			regions++;

@@ -78,8 +78,7 @@ static void pass_rows(const struct looking *looking, bool is_down)
 	int margin = houses->margin, columns = houses->columns, rows = houses->rows;
 	int *away = looking->away + margin;
 
-	for (int x = -margin; x < columns + margin; x++)
-		away[x] = looking->reach + 1;
+	/* What was there before is out of reach once the margin is passed. */
 	for (int i = -margin; i < rows && !stop_asked(); i++) {
 		int y = is_down ? i : rows - 1 - i;
 
