@@ -393,6 +393,27 @@ static GEOSGeometry *near_shape(GEOSContextHandle_t geos, const struct legs *leg
 	return shape;
 }
 
+/* What is around ground that a dig has, but for a hair: sides that only touch do not count. */
+static void check_around(const struct hand_dig *dig, GEOSContextHandle_t geos,
+	const GEOSGeometry *near, const GEOSGeometry *shape, int seed)
+{
+	GEOSGeometry *within = geos_offset(geos, near, -GEOS_NEAR / 10);
+	GEOSGeometry *ground = GEOSIntersection_r(geos, within, shape);
+	const double found[] = { metres(dig->from.x), metres(dig->from.y), metres(dig->to.x),
+		metres(dig->to.y) };
+	double expected[4];
+
+	GEOSGeom_getXMin_r(geos, ground, &expected[0]);
+	GEOSGeom_getYMin_r(geos, ground, &expected[1]);
+	GEOSGeom_getXMax_r(geos, ground, &expected[2]);
+	GEOSGeom_getYMax_r(geos, ground, &expected[3]);
+	for (int i = 0; i < 4; i++)
+		ck_assert_msg(fabs(found[i] - expected[i]) < GEOS_NEAR, "seed %d: %g, expected %g",
+			seed, found[i], expected[i]);
+	geos_free(geos, within);
+	geos_free(geos, ground);
+}
+
 /* Each dig of a zone is what GEOS digs there of the cells that GEOS finds near. */
 static void check_digs(struct diggings *diggings, const struct hand *hand, const struct legs *legs,
 	double around, int seed)
@@ -409,6 +430,8 @@ static void check_digs(struct diggings *diggings, const struct hand *hand, const
 		ck_assert_msg(fabs((dig ? dig->area : 0) - expected) < GEOS_NEAR,
 			"seed %d: region %d %s: %g, expected %g", seed, digging->region,
 			dig_words[digging->part].key, dig ? dig->area : 0, expected);
+		if (dig)
+			check_around(dig, diggings->geos, near, digging->shape, seed);
 	}
 	geos_free(diggings->geos, near);
 }
