@@ -56,7 +56,8 @@ static bool is_in_house(const struct trial *t, int x, int y)
 	return false;
 }
 
-/* The bed that all cells of the plan about the tap are of, but those in a house; NO_REGION: none. */
+/* The bed that all cells of the plan about the tap are of, but those in a house; NO_REGION: there
+ * is none. */
 static int bed_of_tap(const struct trial *t)
 {
 	struct place tap = t->plot->details.around.tap;

@@ -40,9 +40,9 @@ START_TEST(the_shadows_of_all_steps_of_a_day_come_to_its_hours)
 	struct sun_shadows shadows;
 	int lit[12][10] = { { 0 } };
 
-	given(latitudes[_i], _i % 2 ? "0" : "70.5", "fence \"Hurdle\"\n  height 5 ft\n  run 0,6 5,6\n"
-		"house \"Number 4\" 20 ft\n  from -9,3 to -2,9\nshade \"Lime\" 30 ft\n"
-		"  from 12,5 to 14,8\n");
+	given(latitudes[_i], _i % 2 ? "0" : "70.5", "fence \"Hurdle\"\n  height 5 ft\n"
+		"  run 0,6 5,6\nhouse \"Number 4\" 20 ft\n  from -9,3 to -2,9\n"
+		"shade \"Lime\" 30 ft\n  from 12,5 to 14,8\n");
 	sun_begin(&hours, &arena, &takeoff, &date, 1);
 	ck_assert(sun_count(&hours));
 	ck_assert(sun_shadows_begin(&shadows, &arena, &takeoff, date));

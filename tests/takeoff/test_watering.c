@@ -5,6 +5,9 @@
 #include "support/garden.h"
 #include "support/runner.h"
 
+#include <math.h>
+#include <stdio.h>
+
 static struct garden garden;
 
 static void teardown(void)
@@ -248,6 +251,82 @@ START_TEST(a_bed_of_two_zones_gets_what_both_bring)
 	ck_assert_double_eq_tol(gallons(found->list[0].gets), 7.2 * 64 / 60, 1e-9);
 	ck_assert_double_eq_tol(found->water, found->list[0].gets, 1e-12);
 	ck_assert_int_eq(found->minutes, 2 * 64);
+}
+END_TEST
+
+/* Beds of 12, 10 and 6 sq ft, the second at 2 ft from emitter to emitter; 0.6 gal/h each. In months
+ * of 1/4 to 3 in. Of each zone and month the bed that takes longest says how long. */
+START_TEST(weeks_of_beds_zones_and_months_have_the_same_water)
+{
+	static const char *const supplies[] = { "240 gal/h", "12 gal/h", "6 gal/h" };
+	const struct watering *found;
+	double rate = 0.6 * 0.003785411784, all = 0;
+
+	garden_rows(&garden, (const char *const[]){ "bbbbbb.aaaaa.ccc", "bbbbbb.aaaaa.ccc", NULL });
+	for (const char *letter = "abc"; *letter; letter++) {
+		plot_set(&garden.plot, *letter, BED_BUILD, "level");
+		plot_set(&garden.plot, *letter, BED_WATER, "drip");
+	}
+	plot_set(&garden.plot, 'a', BED_DRIP_EMITTER, "24 in");
+	allow(ALLOW_SUPPLY, supplies[_i]);
+	allow(ALLOW_WATER_RUNS, "3");
+	for (int month = 0; month < MONTHS; month++) {
+		char depth[20];
+
+		snprintf(depth, sizeof depth, "%d/4 in", month + 1);
+		allow((enum attribute)(ALLOW_WATER_JANUARY + month), depth);
+	}
+	found = watering();
+	ck_assert_int_eq(found->count, 3);
+	ck_assert_int_eq(found->week_count, 3 * MONTHS);
+	ck_assert_int_eq(found->zone_week_count, found->zone_count * MONTHS);
+	for (int month = 0; month < MONTHS; month++) {
+		nm depth = (month + 1) * NM_PER_INCH / 4;
+		int64_t minutes = 0;
+		double water = 0, gets = 0;
+
+		for (int i = 0; i < found->zone_count; i++) {
+			const struct zone_week *week = &found->zone_weeks[i * MONTHS + month];
+			double slowest = 0;
+
+			for (int j = 0; j < found->zones[i].bed_count; j++) {
+				const struct watered *bed =
+					&found->list[found->zones[i].beds[j].bed];
+
+				slowest = fmax(slowest, 60 * bed->area * metres(depth) /
+					((double)bed->drip.emitters * rate));
+			}
+			ck_assert_int_eq(week->zone, i + 1);
+			ck_assert_int_eq((int)week->month, month);
+			ck_assert_int_eq(week->depth, depth);
+			ck_assert_int_eq(week->run, (int64_t)ceil(slowest / 3 - 1e-9));
+			ck_assert_int_eq(week->minutes, 3 * week->run);
+			ck_assert_double_eq_tol(week->water, (double)found->zones[i].emitters *
+				rate * (double)week->minutes / 60, 1e-12);
+			minutes += week->minutes;
+			water += week->water;
+		}
+		for (int i = 0; i < 3; i++) {
+			const struct water_week *week = &found->weeks[i * MONTHS + month];
+
+			ck_assert_int_eq(week->region, found->list[i].region);
+			ck_assert_int_eq((int)week->month, month);
+			ck_assert_int_eq(week->depth, depth);
+			ck_assert_double_eq_tol(week->water, found->list[i].area * metres(depth),
+				1e-12);
+			ck_assert_double_ge(week->gets, week->water - 1e-12);
+			gets += week->gets;
+		}
+		ck_assert_int_eq((int)found->months[month].month, month);
+		ck_assert_int_eq(found->months[month].depth, depth);
+		ck_assert_int_eq(found->months[month].minutes, minutes);
+		ck_assert_double_eq_tol(found->months[month].water, water, 1e-12);
+		ck_assert_double_eq_tol(gets, water, 1e-12);
+	}
+	for (int i = 0; i < 3; i++)
+		all += found->list[i].gets;
+	ck_assert_double_eq_tol(found->water, all, 1e-12);
+	ck_assert_double_eq_tol(found->flow, (double)found->emitters * rate, 1e-12);
 }
 END_TEST
 
@@ -665,6 +744,7 @@ Suite *test_suite(void)
 	tcase_add_test(figures,
 		a_zone_takes_three_quarters_of_the_supply_and_runs_as_long_as_its_slowest_bed);
 	tcase_add_test(figures, up_to_a_tenth_more_than_asked_for_is_not_told);
+	tcase_add_loop_test(figures, weeks_of_beds_zones_and_months_have_the_same_water, 0, 3);
 	tcase_add_test(figures, a_bed_of_two_zones_gets_what_both_bring);
 	tcase_add_checked_fixture(parts, NULL, teardown);
 	tcase_add_test(parts, parts_go_by_lines_beds_and_zones);
