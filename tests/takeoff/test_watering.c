@@ -254,13 +254,80 @@ START_TEST(a_bed_of_two_zones_gets_what_both_bring)
 }
 END_TEST
 
-/* Beds of 12, 10 and 6 sq ft, the second at 2 ft from emitter to emitter; 0.6 gal/h each. In months
- * of 1/4 to 3 in. Of each zone and month the bed that takes longest says how long. */
+/* What all beds, or zones, have in a month together. */
+struct month_sum {
+	int64_t minutes;
+	double water;
+};
+
+static const double rate = 0.6 * 0.003785411784; /* of an emitter, m3/h */
+
+/* In months of 1/4 to 3 in. */
+static nm depth_of(int month)
+{
+	return (month + 1) * NM_PER_INCH / 4;
+}
+
+/* Three times a week so many whole minutes as the bed needs that takes longest. */
+static void check_zone_week(const struct watering *found, int zone, int month,
+	struct month_sum *sum)
+{
+	const struct zone_week *week = &found->zone_weeks[zone * MONTHS + month];
+	const struct water_zone *of = &found->zones[zone];
+	double slowest = 0;
+
+	for (int i = 0; i < of->bed_count; i++) {
+		const struct watered *bed = &found->list[of->beds[i].bed];
+
+		slowest = fmax(slowest, 60 * bed->area * metres(depth_of(month)) /
+			((double)bed->drip.emitters * rate));
+	}
+	ck_assert_int_eq(week->zone, zone + 1);
+	ck_assert_int_eq((int)week->month, month);
+	ck_assert_int_eq(week->depth, depth_of(month));
+	ck_assert_int_eq(week->run, (int64_t)ceil(slowest / 3 - 1e-9));
+	ck_assert_int_eq(week->minutes, 3 * week->run);
+	ck_assert_double_eq_tol(week->water, (double)of->emitters * rate *
+		(double)week->minutes / 60, 1e-12);
+	sum->minutes += week->minutes;
+	sum->water += week->water;
+}
+
+static double check_bed_week(const struct watering *found, int bed, int month)
+{
+	const struct water_week *week = &found->weeks[bed * MONTHS + month];
+
+	ck_assert_int_eq(week->region, found->list[bed].region);
+	ck_assert_int_eq((int)week->month, month);
+	ck_assert_int_eq(week->depth, depth_of(month));
+	ck_assert_double_eq_tol(week->water, found->list[bed].area * metres(depth_of(month)),
+		1e-12);
+	ck_assert_double_ge(week->gets, week->water - 1e-12);
+	return week->gets;
+}
+
+static void check_month(const struct watering *found, int month)
+{
+	struct month_sum sum = { 0, 0 };
+	double gets = 0;
+
+	for (int i = 0; i < found->zone_count; i++)
+		check_zone_week(found, i, month, &sum);
+	for (int i = 0; i < found->count; i++)
+		gets += check_bed_week(found, i, month);
+	ck_assert_int_eq((int)found->months[month].month, month);
+	ck_assert_int_eq(found->months[month].depth, depth_of(month));
+	ck_assert_int_eq(found->months[month].minutes, sum.minutes);
+	ck_assert_double_eq_tol(found->months[month].water, sum.water, 1e-12);
+	ck_assert_double_eq_tol(gets, sum.water, 1e-12);
+}
+
+/* Beds of 12, 10 and 6 sq ft, the second with 2 ft from emitter to emitter, in one zone or more. */
 START_TEST(weeks_of_beds_zones_and_months_have_the_same_water)
 {
 	static const char *const supplies[] = { "240 gal/h", "12 gal/h", "6 gal/h" };
 	const struct watering *found;
-	double rate = 0.6 * 0.003785411784, all = 0;
+	double gets = 0;
 
 	garden_rows(&garden, (const char *const[]){ "bbbbbb.aaaaa.ccc", "bbbbbb.aaaaa.ccc", NULL });
 	for (const char *letter = "abc"; *letter; letter++) {
@@ -280,52 +347,11 @@ START_TEST(weeks_of_beds_zones_and_months_have_the_same_water)
 	ck_assert_int_eq(found->count, 3);
 	ck_assert_int_eq(found->week_count, 3 * MONTHS);
 	ck_assert_int_eq(found->zone_week_count, found->zone_count * MONTHS);
-	for (int month = 0; month < MONTHS; month++) {
-		nm depth = (month + 1) * NM_PER_INCH / 4;
-		int64_t minutes = 0;
-		double water = 0, gets = 0;
-
-		for (int i = 0; i < found->zone_count; i++) {
-			const struct zone_week *week = &found->zone_weeks[i * MONTHS + month];
-			double slowest = 0;
-
-			for (int j = 0; j < found->zones[i].bed_count; j++) {
-				const struct watered *bed =
-					&found->list[found->zones[i].beds[j].bed];
-
-				slowest = fmax(slowest, 60 * bed->area * metres(depth) /
-					((double)bed->drip.emitters * rate));
-			}
-			ck_assert_int_eq(week->zone, i + 1);
-			ck_assert_int_eq((int)week->month, month);
-			ck_assert_int_eq(week->depth, depth);
-			ck_assert_int_eq(week->run, (int64_t)ceil(slowest / 3 - 1e-9));
-			ck_assert_int_eq(week->minutes, 3 * week->run);
-			ck_assert_double_eq_tol(week->water, (double)found->zones[i].emitters *
-				rate * (double)week->minutes / 60, 1e-12);
-			minutes += week->minutes;
-			water += week->water;
-		}
-		for (int i = 0; i < 3; i++) {
-			const struct water_week *week = &found->weeks[i * MONTHS + month];
-
-			ck_assert_int_eq(week->region, found->list[i].region);
-			ck_assert_int_eq((int)week->month, month);
-			ck_assert_int_eq(week->depth, depth);
-			ck_assert_double_eq_tol(week->water, found->list[i].area * metres(depth),
-				1e-12);
-			ck_assert_double_ge(week->gets, week->water - 1e-12);
-			gets += week->gets;
-		}
-		ck_assert_int_eq((int)found->months[month].month, month);
-		ck_assert_int_eq(found->months[month].depth, depth);
-		ck_assert_int_eq(found->months[month].minutes, minutes);
-		ck_assert_double_eq_tol(found->months[month].water, water, 1e-12);
-		ck_assert_double_eq_tol(gets, water, 1e-12);
-	}
+	for (int month = 0; month < MONTHS; month++)
+		check_month(found, month);
 	for (int i = 0; i < 3; i++)
-		all += found->list[i].gets;
-	ck_assert_double_eq_tol(found->water, all, 1e-12);
+		gets += found->list[i].gets;
+	ck_assert_double_eq_tol(found->water, gets, 1e-12);
 	ck_assert_double_eq_tol(found->flow, (double)found->emitters * rate, 1e-12);
 }
 END_TEST
