@@ -414,6 +414,23 @@ START_TEST(ground_too_narrow_for_rows_is_a_snag)
 }
 END_TEST
 
+/* Square rows 16 in apart take 1.78 sq ft of each: 7 sq ft are 3.9 plants, 8 are 4.5. */
+START_TEST(of_fewer_than_four_plants_the_area_says_little)
+{
+	static const char *const arms[] = { "bbbbb.", "bbbbbb" };
+
+	for (int i = 0; i < 2; i++) {
+		garden_fini(&garden);
+		garden_rows(&garden, (const char *const[]){ arms[i], "bb....", NULL });
+		plot_set(&garden.plot, 'b', BED_BUILD, "level");
+		planting_add(&garden, "spacing 16 in\n  pattern square\n  drift b whole");
+		garden_count(&garden);
+		ck_assert_int_eq(row(0)->count, 1);
+		ck_assert_int_eq(planting_snags(&garden, SNAG_DRIFT_THIN), i);
+	}
+}
+END_TEST
+
 /* 8 1/2 ft hold as many in shifted rows as in others: such rows are no images of themselves; 8 ft
  * hold one less. */
 START_TEST(a_bed_that_is_its_own_image_has_rows_in_its_middle)
@@ -660,5 +677,6 @@ Suite *test_suite(void)
 	tcase_add_test(counts, no_plant_of_a_drift_stands_under_a_house);
 	tcase_add_test(counts, ground_of_two_drifts_of_a_plant_counts_once);
 	tcase_add_test(counts, ground_too_narrow_for_rows_is_a_snag);
+	tcase_add_test(counts, of_fewer_than_four_plants_the_area_says_little);
 	return suite;
 }
