@@ -58,8 +58,10 @@ START_TEST(the_parts_of_the_samples_print_as_they_did)
 }
 END_TEST
 
-/* A little of everything; falling ground; curves in metres. */
-static const char *const others[] = { "gallery", "falling", "rounds" };
+/* A little of everything; falling ground; curves in metres; a bed in all its turns; water by month;
+ * beds with many sides and holes. */
+static const char *const others[] = { "gallery", "falling", "rounds", "turned", "months",
+	"sides" };
 enum { OTHERS = sizeof others / sizeof *others };
 
 START_TEST(the_parts_of_other_gardens_print_as_they_did)
