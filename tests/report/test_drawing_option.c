@@ -104,7 +104,7 @@ Suite *test_suite(void)
 
 	tcase_add_loop_test(options, each_option_is_taken, 0, 10);
 	tcase_add_test(options, plain_is_without_colours);
-	tcase_add_loop_test(options, what_is_not_understood_is_said, 0, 11);
+	tcase_add_loop_test(options, what_is_not_understood_is_said, 0, 13);
 	tcase_add_test(options, it_goes_into_a_file_and_over_another_drawing_alone);
 	return suite;
 }
