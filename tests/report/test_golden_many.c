@@ -25,7 +25,7 @@ static void teardown(void)
 
 /* ---- Gardens --------------------------------------------------------------------------------- */
 
-enum { ROWS_MOST = 64, COLUMNS_MOST = 4 * (NAMED_MOST + 1) };
+enum { ROWS_MOST = 140, COLUMNS_MOST = 4 * (NAMED_MOST + 1) };
 
 /* Ground to be drawn on, all of it open. */
 struct canvas {
@@ -152,6 +152,39 @@ static void in_pairs(int count)
 	text_fini(&lines);
 }
 
+/* A bed too wide for a sheet, of plants with long names in it. */
+static void in_a_wide_bed(int count)
+{
+	struct canvas canvas = canvas_of(count, 3);
+	static const char plants[] =
+		"plant t \"Thyme that creeps along the front of a bed\"\n  spacing 1 ft\n"
+		"  drift b front\n"
+		"plant s \"Sage that stands along the back of a bed\"\n  spacing 2 ft\n"
+		"  drift b back\n"
+		"plant r \"Rose that climbs on nothing\"\n  spacing 1 ft\n  at 2,1\n  at 40,1\n";
+
+	for (int y = 0; y < canvas.height; y++)
+		memset(canvas.rows[y], 'b', (size_t)count);
+	draw(&canvas);
+	plot_set(&garden.plot, 'b', BED_BUILD, "level");
+	plot_set(&garden.plot, 'b', BED_WATER, "drip");
+	plot_add_lines(&garden.plot, plants);
+	around_add(&garden.plot, "tap 0,3\n");
+}
+
+/* Beds far apart: as many sheets as a takeoff has, three by three, and the same two by two. */
+static void far_apart(int count)
+{
+	struct canvas canvas = canvas_of(count, count * 2 / 3);
+
+	for (int y = 2; y + 4 < canvas.height; y += 20)
+		for (int x = y % 3; x + 8 < count; x += 31)
+			for (int row = 0; row < 4; row++)
+				memset(canvas.rows[y + row] + x, 'b', 6);
+	draw(&canvas);
+	plot_set(&garden.plot, 'b', BED_BUILD, "level");
+}
+
 /* One of the plots that are hardest, small. */
 static void shaped(void (*shape)(struct plot *plot, int size), int size)
 {
@@ -213,6 +246,9 @@ static const struct {
 	{ "pairs", in_pairs, 20, 1u << PART_SETOUT },
 	{ "pairs", in_pairs, 30, 1u << PART_SETOUT },
 	{ "pairs", in_pairs, 32, 1u << PART_SETOUT },
+	{ "wide-bed", in_a_wide_bed, 45, 1u << PART_PLANTING | 1u << PART_WATERING },
+	{ "apart", far_apart, 100, 1u << PART_FRONT },
+	{ "apart", far_apart, 200, 1u << PART_FRONT },
 	{ "small-beds", small_beds, 240, PARTS_ALL },
 	{ "small-beds", small_beds, 264, PARTS_ALL },
 	{ "checkerboard", checkerboard, 7, PARTS_ALL },
