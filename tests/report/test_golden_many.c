@@ -89,7 +89,7 @@ static void low_along_a_house(int count)
 	for (int x = 0; x < count; x++)
 		canvas.rows[0][x] = x % 2 ? 'l' : 'p';
 	draw(&canvas);
-	text_print(&lines, "house \"Ours\" 20 ft\n  from 0,1 to %d,3\n", count - 1);
+	text_print(&lines, "house \"Ours\" 20 ft\n  from 0,1 to %d,3\ndrop 0,0\n", count - 1);
 	plot_add_lines(&garden.plot, "finish 0,0 0 in\nfall 2.5 % towards 0\n");
 	levels_init(&garden.plot.details.levels, NM_PER_FOOT, count + 1, 2);
 	for (int i = 0; i < 2 * (count + 1); i++)
@@ -217,11 +217,26 @@ static void comb(int size)
 	shaped(shape_comb, size);
 }
 
-/* Stairs that go down as the ground does. */
-static void stairs(int size)
+/* A fence in stairs, of so many legs of one cell, down ground that falls below each of them. */
+static void stairs(int count)
 {
-	shaped(shape_fences, size);
-	plot_add_lines(&garden.plot, "levels 200 ft\n  0 in, 30 ft\n  0 in, 30 ft\n");
+	enum { LEGS_OF_RUN = 60 };
+	struct text lines = TEXT_EMPTY;
+	int across = 0, down = 0;
+
+	garden_rectangle(&garden, '.', count, count);
+	plot_set(&garden.plot, 0, ALLOW_FENCE_GAP, "1 in");
+	text_print(&lines, "fence \"Stairs\"\n");
+	for (int leg = 0; leg < count; leg++) {
+		if (leg % LEGS_OF_RUN == 0)
+			text_print(&lines, "%s  run %d,%d", leg > 0 ? "\n" : "", across, down);
+		across += leg % 2 == 0;
+		down += leg % 2;
+		text_print(&lines, " %d,%d", across, down);
+	}
+	text_print(&lines, "\nlevels %d ft\n  0 ft, 16 ft\n  16 ft, 32 ft\n", count);
+	plot_add_lines(&garden.plot, lines.bytes);
+	text_fini(&lines);
 }
 
 /* ---- Papers ---------------------------------------------------------------------------------- */
@@ -236,8 +251,8 @@ static const struct {
 		1u << PART_PROGRAMME },
 	{ "lines", along_lines, NAMED_MOST + 1, 1u << PART_SERVICES | 1u << PART_WATERING |
 		1u << PART_PROGRAMME },
-	{ "low", low_along_a_house, NAMED_MOST, 1u << PART_LEVELS },
-	{ "low", low_along_a_house, NAMED_MOST + 1, 1u << PART_LEVELS },
+	{ "low", low_along_a_house, NAMED_MOST, 1u << PART_LEVELS | 1u << PART_PROGRAMME },
+	{ "low", low_along_a_house, NAMED_MOST + 1, 1u << PART_LEVELS | 1u << PART_PROGRAMME },
 	{ "house", behind_a_house, NAMED_MOST, 1u << PART_WATERING },
 	{ "house", behind_a_house, NAMED_MOST + 1, 1u << PART_WATERING },
 	{ "zone", in_one_zone, NAMED_MOST - 1, 1u << PART_WATERING },
@@ -256,7 +271,8 @@ static const struct {
 	{ "spiral", spiral, 20, PARTS_ALL },
 	{ "sieve", sieve, 9, PARTS_ALL },
 	{ "comb", comb, 14, PARTS_ALL },
-	{ "stairs", stairs, 104, 1u << PART_FENCE },
+	{ "stairs", stairs, NAMED_MOST, 1u << PART_FENCE },
+	{ "stairs", stairs, NAMED_MOST + 1, 1u << PART_FENCE },
 };
 enum { GARDENS = sizeof gardens / sizeof *gardens };
 

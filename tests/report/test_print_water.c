@@ -257,6 +257,9 @@ START_TEST(beds_past_the_hundredth_kind_are_said_to_be_in_json)
 	print(1u << PART_WATERING);
 	has("And beds of 2 more kinds: JSON has their lines (takeoff --json).");
 	has("No plan here of beds of 2 more kinds: JSON has their lines");
+	has("B100: drip lines");
+	has("B100: line 1 at");
+	has_not("B101: ");
 }
 END_TEST
 
