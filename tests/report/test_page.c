@@ -240,6 +240,29 @@ START_TEST(a_line_of_a_table_never_exceeds_80_columns)
 }
 END_TEST
 
+/* 64 + 6 + 6 with two blanks between them are 80; beside 66 there would be room for 5 each. */
+START_TEST(words_are_broken_down_to_six_columns_and_no_further)
+{
+	static const struct table_column wide[] = { { "A", COLUMN_LEFT }, { "B", COLUMN_WRAPS },
+		{ "C", COLUMN_WRAPS } };
+
+	for (int more = 0; more <= 2; more += 2) {
+		struct hand_table table = hand_table(wide, 3, 0);
+		struct text left = TEXT_EMPTY, expected = TEXT_EMPTY;
+
+		text_add_repeat(&left, 'x', (size_t)(64 + more));
+		TABLE_ROW(&table, left.bytes, "abcdefghijkl", "mnopqrstuvwx");
+		text_print(&expected, "%-*s  B       C\n%s  abcdef  mnopqr\n%*s  ghijkl  stuvwx\n",
+			64 + more, "A", left.bytes, 64 + more, "");
+		text_clear(&out);
+		hand_table_print(&table, &sink.sink);
+		prints(expected.bytes);
+		text_fini(&left);
+		text_fini(&expected);
+	}
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("page");
@@ -264,5 +287,6 @@ Suite *test_suite(void)
 	tcase_add_test(tables, a_cell_too_wide_goes_on_below_itself);
 	tcase_add_test(tables, columns_share_the_room_and_break_no_word_that_fits);
 	tcase_add_test(tables, a_line_of_a_table_never_exceeds_80_columns);
+	tcase_add_test(tables, words_are_broken_down_to_six_columns_and_no_further);
 	return suite;
 }
