@@ -2,6 +2,8 @@
 #include "support/garden.h"
 #include "base/show.h"
 #include "report/text/print.h"
+#include "report/words/labour_words.h"
+#include "report/words/sun_words.h"
 
 #include <string.h>
 
@@ -134,6 +136,80 @@ START_TEST(caps_that_are_wanted_but_not_laid_out_are_counted)
 }
 END_TEST
 
+/* Under half of a tenth there would be none. */
+static const struct { double hours; const char *words; } hours[] = {
+	{ 0, "0_hours" }, { 0.01, "under 0.1_hours" }, { 0.048, "under 0.1_hours" },
+	{ 0.052, "0.1_hours" }, { 0.94, "0.9_hours" }, { 0.96, "1_hour" }, { 1, "1_hour" },
+	{ 1.04, "1_hour" }, { 1.06, "1.1_hours" }, { 12, "12_hours" }, { 1234.5, "1,234.5_hours" },
+};
+
+START_TEST(hours_are_told_to_a_tenth)
+{
+	text_add(&text, word_hours(&report, hours[_i].hours));
+	says(hours[_i].words);
+}
+END_TEST
+
+START_TEST(days_are_told_to_a_tenth)
+{
+	text_print(&text, "%s; %s; %s; %s", word_days(&report, 0.5), word_days(&report, 1),
+		word_days(&report, 1.1), word_days(&report, 2));
+	says("0.5_days; 1_day; 1.1_days; 2_days");
+}
+END_TEST
+
+/* Sixteenths of an inch, or millimetres: to the nearest foot or 100 mm, and one at least. */
+static const struct { enum units units; int way; const char *words; } ways[] = {
+	{ UNITS_IMPERIAL, 0, "1_ft" }, { UNITS_IMPERIAL, 17 * 16, "1_ft" },
+	{ UNITS_IMPERIAL, 18 * 16 - 1, "1_ft" }, { UNITS_IMPERIAL, 18 * 16, "2_ft" },
+	{ UNITS_IMPERIAL, 24 * 16, "2_ft" }, { UNITS_METRIC, 49, "100_mm" },
+	{ UNITS_METRIC, 149, "100_mm" }, { UNITS_METRIC, 150, "200_mm" },
+	{ UNITS_METRIC, 12 * 1000, "12_m" },
+};
+
+START_TEST(a_barrows_way_is_told_to_the_nearest_step)
+{
+	report.units = ways[_i].units;
+	text_add(&text, word_way(&report, ways[_i].way *
+		(report.units == UNITS_METRIC ? NM_PER_MM : NM_PER_INCH / 16)));
+	says(ways[_i].words);
+}
+END_TEST
+
+static const struct { double hours; char sign; const char *words; } suns[] = {
+	{ 0, '0', "0.0" }, { 0.99, '0', "0.9" }, { 1, '1', "1.0" }, { 5.95, '5', "5.9" },
+	{ 6 - 1e-9, '5', "6.0" }, { 9.99, '9', "9.9" }, { 10, '+', "10.0" }, { 16.5, '+', "16.5" },
+};
+
+START_TEST(hours_of_sun_are_rounded_down)
+{
+	ck_assert_int_eq(sun_sign(suns[_i].hours), suns[_i].sign);
+	text_add(&text, sun_hours_words(&report, suns[_i].hours));
+	says(suns[_i].words);
+}
+END_TEST
+
+/* A day is as long as from one to the other as they are shown: 4:00 to 20:00 for 240.4 and 1199.6
+ * minutes. */
+START_TEST(times_of_the_sun_are_told_to_the_nearest_minute)
+{
+	const struct sun_times times = { 240.4 / 60, 1199.6 / 60 };
+
+	text_print(&text, "%s %s %s %s", sun_time_words(&report, 4.5),
+		sun_time_words(&report, times.rise), sun_time_words(&report, times.set),
+		sun_length_words(&report, &times));
+	says("4:30 4:00 20:00 16:00");
+}
+END_TEST
+
+START_TEST(a_latitude_is_north_or_south_or_neither)
+{
+	text_print(&text, "%s; %s; %s", sun_latitude_words(&report, 51.5),
+		sun_latitude_words(&report, -38), sun_latitude_words(&report, 0));
+	says("51.5 north; 38 south; 0");
+}
+END_TEST
+
 #define ROWS(table) (int)(sizeof(table) / sizeof *(table))
 
 Suite *test_suite(void)
@@ -151,5 +227,11 @@ Suite *test_suite(void)
 	tcase_add_test(measures, a_count_takes_the_singular_for_one);
 	tcase_add_loop_test(measures, a_group_is_named_bed_by_bed, 0, ROWS(groups));
 	tcase_add_test(measures, caps_that_are_wanted_but_not_laid_out_are_counted);
+	tcase_add_loop_test(measures, hours_are_told_to_a_tenth, 0, ROWS(hours));
+	tcase_add_test(measures, days_are_told_to_a_tenth);
+	tcase_add_loop_test(measures, a_barrows_way_is_told_to_the_nearest_step, 0, ROWS(ways));
+	tcase_add_loop_test(measures, hours_of_sun_are_rounded_down, 0, ROWS(suns));
+	tcase_add_test(measures, times_of_the_sun_are_told_to_the_nearest_minute);
+	tcase_add_test(measures, a_latitude_is_north_or_south_or_neither);
 	return suite;
 }
