@@ -1,5 +1,6 @@
 /* Takeoffs of gardens drawn at random, as they are handed over: with what nobody would draw, and so
  * what hand-made gardens do not have. */
+#include "report/csv/csv.h"
 #include "report/text/print.h"
 #include "support/details.h"
 #include "support/garden.h"
@@ -29,6 +30,14 @@ static void add_parts(unsigned parts)
 	report_text(&sink.sink, &garden.plot, &garden.takeoff, "random.plot", parts);
 }
 
+/* The list of all that is bought, with its notes. */
+static void add_table(void)
+{
+	struct text_sink sink = text_sink(&paper);
+
+	report_csv(&sink.sink, &garden.plot, &garden.takeoff);
+}
+
 /* By the seed in one piece or part by part, with a price book or without. */
 static const struct { int seed; bool is_whole, has_book; } gardens[] = {
 	{ 104, true, false }, { 107, false, false }, { 122, true, false },
@@ -53,6 +62,7 @@ START_TEST(takeoffs_of_random_gardens_print_as_they_did)
 		add_parts(PARTS_ALL);
 	for (int part = 0; part < PARTS && !gardens[_i].is_whole; part++)
 		add_parts(1u << part);
+	add_table();
 	snprintf(golden, sizeof golden, "random-%d.txt", gardens[_i].seed);
 	golden_check(golden, paper.bytes);
 }
