@@ -84,6 +84,23 @@ START_TEST(on_the_equator_a_level_dial_has_no_lines)
 }
 END_TEST
 
+/* Usual are 6, 4 and 2. */
+static const struct { enum attribute bound; const char *value, *told; } bounds[] = {
+	{ ALLOW_SUN_FULL, "5", "full sun    5 and more" }, { ALLOW_SUN_PART, "3", "3 to 6" },
+	{ ALLOW_SUN_LEAST, "1.5", "under 1.5" }, { ALLOW_SUN_LEAST, "1", "1 to 4" },
+};
+
+START_TEST(each_other_bound_is_said)
+{
+	garden_file(&garden, "tests/plots/sun.plot");
+	plot_set(&garden.plot, 0, bounds[_i].bound, bounds[_i].value);
+	print();
+	has(bounds[_i].told);
+	has("that the plot or the price book allows");
+	has_not("Nebraska");
+}
+END_TEST
+
 START_TEST(a_fixture_that_is_no_dial_has_no_lines_and_other_bounds_are_said)
 {
 	garden_file(&garden, "tests/plots/sun.plot");
@@ -211,6 +228,7 @@ Suite *test_suite(void)
 	tcase_add_test(pages, a_plot_in_the_south_has_its_own_season_and_noon_line);
 	tcase_add_test(pages, on_the_equator_a_level_dial_has_no_lines);
 	tcase_add_test(pages, a_fixture_that_is_no_dial_has_no_lines_and_other_bounds_are_said);
+	tcase_add_loop_test(pages, each_other_bound_is_said, 0, 4);
 	tcase_add_loop_test(pages, a_day_is_as_long_as_from_its_sunrise_to_its_sunset, 0, 160);
 	tcase_add_test(pages, a_plot_that_does_not_say_where_north_is_has_it_up);
 	tcase_add_test(pages, a_latitude_is_never_told_by_an_exponent);
