@@ -1,4 +1,5 @@
 /* Papers of gardens that have a hundred of a thing, which are all named, or one more. */
+#include "base/date.h"
 #include "report/text/print.h"
 #include "support/around.h"
 #include "support/garden.h"
@@ -172,6 +173,28 @@ static void in_a_wide_bed(int count)
 	around_add(&garden.plot, "tap 0,3\n");
 }
 
+/* Plants of each month, in a bed on drip lines and in one that is not. */
+static void of_each_month(int count)
+{
+	static const char *const months[] = { "january", "february", "march", "april", "may",
+		"june", "july", "august", "september", "october", "november", "december" };
+	struct canvas canvas = canvas_of(2 * count + 1, 1);
+	struct text lines = TEXT_EMPTY;
+
+	memset(canvas.rows[0], 'b', (size_t)count);
+	memset(canvas.rows[0] + count + 1, 'c', (size_t)count);
+	draw(&canvas);
+	for (const char *letter = "bc"; *letter; letter++)
+		plot_set(&garden.plot, *letter, BED_BUILD, "level");
+	plot_set(&garden.plot, 'b', BED_WATER, "drip");
+	for (int i = 0; i < count; i++)
+		text_print(&lines, "plant %c \"Of %s\"\n  spacing 1 ft\n  plant-from %s\n"
+			"  at %d,0\n  at %d,0\n", 'd' + i, months[i], months[i], i,
+			count + 1 + i);
+	plot_add_lines(&garden.plot, lines.bytes);
+	text_fini(&lines);
+}
+
 /* Beds far apart: as many sheets as a takeoff has, three by three, and the same two by two. */
 static void far_apart(int count)
 {
@@ -262,6 +285,7 @@ static const struct {
 	{ "pairs", in_pairs, 30, 1u << PART_SETOUT },
 	{ "pairs", in_pairs, 32, 1u << PART_SETOUT },
 	{ "wide-bed", in_a_wide_bed, 45, 1u << PART_PLANTING | 1u << PART_WATERING },
+	{ "months", of_each_month, MONTHS, 1u << PART_PLANTING },
 	{ "apart", far_apart, 100, 1u << PART_FRONT },
 	{ "apart", far_apart, 200, 1u << PART_FRONT },
 	{ "small-beds", small_beds, 240, PARTS_ALL },
