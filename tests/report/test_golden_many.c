@@ -262,6 +262,20 @@ static void stairs(int count)
 	text_fini(&lines);
 }
 
+/* Fences that are alike, and a deeper one. */
+static void fenced(int count)
+{
+	struct text lines = TEXT_EMPTY;
+
+	garden_rectangle(&garden, '.', 12, 3 * count);
+	for (int i = 0; i < count; i++)
+		text_print(&lines, "fence \"Rail %d\"\n%s  run 1,%d 11,%d\n  gate 2,%d 6,%d\n",
+			i + 1, i == 1 ? "  depth 3 ft\n" : "", 3 * i + 1, 3 * i + 1, 3 * i + 1,
+			3 * i + 1);
+	plot_add_lines(&garden.plot, lines.bytes);
+	text_fini(&lines);
+}
+
 /* ---- Papers ---------------------------------------------------------------------------------- */
 
 static const struct {
@@ -295,6 +309,8 @@ static const struct {
 	{ "spiral", spiral, 20, PARTS_ALL },
 	{ "sieve", sieve, 9, PARTS_ALL },
 	{ "comb", comb, 14, PARTS_ALL },
+	{ "fences", fenced, 2, PARTS_ALL },
+	{ "fences", fenced, 4, 1u << PART_DIG | 1u << PART_FRONT },
 	{ "stairs", stairs, NAMED_MOST, 1u << PART_FENCE },
 	{ "stairs", stairs, NAMED_MOST + 1, 1u << PART_FENCE },
 };
