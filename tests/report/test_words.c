@@ -2,6 +2,7 @@
 #include "support/garden.h"
 #include "base/show.h"
 #include "report/text/print.h"
+#include "report/words/advice_words.h"
 #include "report/words/labour_words.h"
 #include "report/words/sun_words.h"
 
@@ -210,6 +211,19 @@ START_TEST(a_latitude_is_north_or_south_or_neither)
 }
 END_TEST
 
+/* The corner is that of the first bed, not of its images. */
+START_TEST(a_bed_that_is_moved_is_told_with_its_new_corner)
+{
+	const struct proposal proposal = { .kind = PROPOSE_SIZE, .regions = { 2, 1, 0 },
+		.region_count = 3, .from = { 10, 0, 13, 2 }, .to = { 11, 1, 12, 2 },
+		.difference = { .cuts = -1, .blocks = 2 } };
+
+	text_add(&text, proposal_sentence(&report, &proposal));
+	says("B3, B2 and B1 2_ft x 2_ft instead of 4_ft x 3_ft, B3 from 11_ft_across,_1_ft_down: "
+		"1_piece fewer to saw, 2_blocks more to buy.");
+}
+END_TEST
+
 #define ROWS(table) (int)(sizeof(table) / sizeof *(table))
 
 Suite *test_suite(void)
@@ -232,6 +246,7 @@ Suite *test_suite(void)
 	tcase_add_loop_test(measures, a_barrows_way_is_told_to_the_nearest_step, 0, ROWS(ways));
 	tcase_add_loop_test(measures, hours_of_sun_are_rounded_down, 0, ROWS(suns));
 	tcase_add_test(measures, times_of_the_sun_are_told_to_the_nearest_minute);
+	tcase_add_test(measures, a_bed_that_is_moved_is_told_with_its_new_corner);
 	tcase_add_test(measures, a_latitude_is_north_or_south_or_neither);
 	return suite;
 }
