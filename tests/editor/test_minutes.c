@@ -1,6 +1,7 @@
 /* Each act in each state: what the editor asks, says and makes of the plot, whole. */
 
 #include "base/memory.h"
+#include "editor/acts/act_groups.h"
 #include "editor/here.h"
 #include "editor/marks.h"
 #include "support/clerk.h"
@@ -13,7 +14,7 @@
 
 /* Ways through an act, at the most: in the first place where it is tried, in others; of a card of
  * the list of them all of them. */
-enum { WAYS = 14, WAYS_FURTHER = 5, CARD_WAYS = 1000, PRICE_WAYS = 40 };
+enum { WAYS = 14, WAYS_FURTHER = 5, CARD_WAYS = 1000, PRICE_WAYS = 40, WAYS_METRIC = 3 };
 
 /* Lists of acts, and cards, which have minutes of their own. */
 static bool is_left_out(enum act_id act)
@@ -245,6 +246,64 @@ START_TEST(what_is_at_each_cell)
 }
 END_TEST
 
+static void metric(struct editor *e)
+{
+	block_set(&editor_edit(e)->details.head, HEAD_UNITS,
+		(struct value){ .set = true, .as.number = UNITS_METRIC });
+	editor_stroke(e);
+	pegged(e);
+}
+
+START_TEST(acts_in_a_metric_plot)
+{
+	static const enum act_id tried[] = { ACT_PLACE, ACT_STEP, ACT_FARTHER, ACT_FRAME, ACT_RUN,
+		ACT_DISC, ACT_ROUNDED, ACT_MARK, ACT_FENCE_LAY, ACT_GATE_SET, ACT_KEEP_CIRCLE,
+		ACT_KEEP_RECTANGLE, ACT_HOUSE, ACT_TIE, ACT_DROP, ACT_LEVELS, ACT_FINISH,
+		ACT_SHOW_LEVELS, ACT_PLANT_ADD, ACT_SIZE, ACT_STRIP_PUT, ACT_STRIP_TAKE };
+	struct clerk *c = clerk_new("tests/plots/gallery.plot");
+
+	for (size_t i = 0; i < sizeof tried / sizeof *tried; i++)
+		clerk_try(c, "metric", metric, tried[i], PRESS_NOTHING, WAYS_METRIC);
+	clerk_check(c, "minutes/metric.txt");
+}
+END_TEST
+
+static const char *or_none(const char *words)
+{
+	return words ? words : "-";
+}
+
+static void row_write(const struct act *act, const struct editor *e, struct text *out)
+{
+	text_print(out, "%s: %s, said %s; %s;", act->name, act->key_name, acts_key(act->id),
+		act->wish);
+	for (int i = 0; i < KEY_RANGES_MOST && act->keys[i].first != PRESS_NOTHING; i++)
+		text_print(out, " %x to %x", (unsigned)act->keys[i].first,
+			(unsigned)act->keys[i].last);
+	text_print(out, "\n  %s\n  hints of rank %d:", or_none(act->words), act->rank);
+	for (int i = 0; i < EDITOR_STATES; i++)
+		text_print(out, " %s;", or_none(act->hints[i]));
+	text_print(out, "%s%s%s\n  now: %s\n", act->writes ? " writes" : "",
+		act->lays ? " lays" : "", act->plants ? " plants" : "",
+		or_none(act->state ? act->state(e) : NULL));
+}
+
+START_TEST(the_row_of_each_act)
+{
+	struct desk *b = desk_new((const char *[]){ "b", NULL });
+	struct text rows = TEXT_EMPTY;
+
+	for (int i = 0; i < ACT_GROUPS; i++) {
+		text_print(&rows, "== %s\n", act_groups[i]->heading);
+		for (int j = 0; j < act_groups[i]->count; j++)
+			row_write(&act_groups[i]->acts[j], &b->editor, &rows);
+	}
+	golden_check("minutes/acts.txt", rows.bytes);
+	text_fini(&rows);
+	desk_free(b);
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("minutes");
@@ -253,6 +312,8 @@ Suite *test_suite(void)
 	tcase_add_test(minutes, each_act_at_rest);
 	tcase_add_test(minutes, each_act_with_something_pegged_or_marked);
 	tcase_add_test(minutes, each_key_that_says_how_far_or_which);
+	tcase_add_test(minutes, acts_in_a_metric_plot);
+	tcase_add_test(minutes, the_row_of_each_act);
 	tcase_add_test(minutes, each_card);
 	tcase_add_test(minutes, what_is_at_each_cell);
 	tcase_add_test(minutes, the_price_of_an_item);

@@ -202,11 +202,23 @@ static bool is_accepted(struct clerk *c, struct card *card, struct fault *fault)
 	return true;
 }
 
+/* The last field that does not take any words; -1 where all do. */
+static int last_of_words(const struct card *card)
+{
+	int field = card->count - 1;
+
+	while (field >= 0 && card->fields[field].rule->kind == VALUE_TEXT &&
+		!card->fields[field].is_cells)
+		field--;
+	return field;
+}
+
 static bool fill(struct asker *asker, struct card *card)
 {
 	struct clerk *c = (struct clerk *)asker;
 	struct fault fault = { .words = TEXT_EMPTY };
-	int changed = fields_changed(card), answer = answer_next(c, changed + 2);
+	int changed = fields_changed(card), wrong = last_of_words(card);
+	int answer = answer_next(c, changed + 3);
 	bool is_taken = false;
 
 	text_print(&c->minutes, "  # %s", card->title);
@@ -219,11 +231,15 @@ static bool fill(struct asker *asker, struct card *card)
 		if (card->changed)
 			card->changed(card, field);
 	}
+	if (answer == changed + 1 && wrong >= 0) {
+		text_print(&c->minutes, " > %s: ?", card->fields[wrong].label);
+		card_type(card, wrong, "?");
+	}
 	text_print(&c->minutes, "%s\n", answer == 0 ? " > as it stands" :
-		answer > changed ? " > -" : "");
+		answer > changed + 1 ? " > -" : "");
 	if (answer == 0)
 		card_write(c, card);
-	if (answer <= changed)
+	if (answer <= changed + 1)
 		is_taken = is_accepted(c, card, &fault);
 	if (card->onward)
 		*card->onward = (struct onward){ .goes_on = false };

@@ -17,8 +17,8 @@ struct clerk;
 /* For the plot of a file in order. The book of the sample plots lies beside it as "book.json". */
 struct clerk *clerk_new(const char *path);
 /* Has the editor prepared, and the act done, or the key pressed unless it is PRESS_NOTHING, once
- * for each way to answer what is asked: each answer and none; a card as it stands, with each
- * of its fields changed, and left; but no more ways than `most`. */
+ * for each way to answer what is asked: each answer and none; a card as it stands, with some
+ * of its fields changed, with a wrong one, and left; but no more ways than `most`. */
 void clerk_try(struct clerk *c, const char *where, void (*prepare)(struct editor *editor),
 	enum act_id act, int key, int most);
 /* Compares the minutes with a file of tests/golden/, and frees all. */
