@@ -101,7 +101,7 @@ START_TEST(a_line_is_laid_from_the_peg_by_its_bends_with_a_card_for_a_new_servic
 	ck_assert_uint_eq(service->block.notes.count, 1);
 	ck_assert_uint_eq(service->routes.count, 1);
 	route_is(&service->routes.items[0], "0,2 4,2 4,4");
-	desk_says(b, "Supply: a line of 6 ft; Backspace takes it back.");
+	desk_says_whole(b, "Supply: a line of 6 ft; Backspace takes it back.");
 	ck_assert_int_eq(editor_state(&b->editor), STATE_REST);
 	plot_check(b->editor.plot);
 	go(b, 2, 1);
@@ -109,7 +109,7 @@ START_TEST(a_line_is_laid_from_the_peg_by_its_bends_with_a_card_for_a_new_servic
 	go(b, 4, 3);
 	check_here(b, "Water left: Supply, 18 in deep, existing\n");
 	desk_press(b, PRESS_BACKSPACE);
-	desk_says(b, "Taken back: Lay a service line");
+	desk_says_whole(b, "Taken back: Lay a service line; no more can be.");
 	ck_assert_uint_eq(around(b)->services.count, 0);
 	ck_assert(editor_is_saved(&b->editor));
 	desk_free(b);
@@ -123,7 +123,7 @@ START_TEST(each_side_that_a_way_has_is_offered_with_its_length)
 	desk_answer(b, ROWS { "", "", "", "", NULL });
 	bend(b);
 	desk_do(b, ACT_SERVICE);
-	desk_asked(b, "which side");
+	desk_asked_whole(b, "Along which side of the cells does it go?");
 	ck_assert_str_eq(b->offered, "Above and left: 7 ft\nAbove and right: 8 ft\n"
 		"Below and left: 6 ft\nBelow and right: 7 ft\n");
 	desk_press(b, PRESS_ESCAPE);
@@ -170,7 +170,7 @@ START_TEST(a_further_line_goes_to_the_service_that_is_picked_and_one_alone_can_g
 	/* NFPA 70, National Electrical Code, 2020, Table 300.5, as quoted: direct burial */
 	check_here(b, "Power left: Lamp, 24 in deep, to lay\n");
 	desk_do(b, ACT_AROUND_OUT);
-	desk_says(b, "Removed: Lamp; Backspace takes it back.");
+	desk_says_whole(b, "Removed: Lamp; Backspace takes it back.");
 	ck_assert_uint_eq(around(b)->services.items[0].routes.count, 1);
 	route_is(&around(b)->services.items[0].routes.items[0], "3,1 3,5");
 	go(b, 6, 0);
@@ -194,13 +194,14 @@ START_TEST(without_a_peg_it_is_said_how_a_line_is_laid_and_what_is_left_lays_non
 	struct desk *b = sit();
 
 	desk_do(b, ACT_SERVICE);
-	desk_says(b, "Peg where the line begins: Enter.");
+	desk_says_whole(b, "Peg where the line begins: Enter. Bend it where it turns; where it "
+		"ends press Enter again and pick this.");
 	go(b, 0, 1);
 	desk_press(b, PRESS_ENTER);
 	desk_answer(b, ROWS { "", "Above", "", NULL });
 	desk_do(b, ACT_SERVICE);
 	desk_do(b, ACT_SERVICE);
-	desk_asked(b, "A new service");
+	desk_asked_whole(b, "A new service");
 	ck_assert_uint_eq(around(b)->services.count, 0);
 	ck_assert_int_eq(editor_state(&b->editor), STATE_PEGGED);
 	desk_free(b);
@@ -222,15 +223,15 @@ START_TEST(a_tree_is_kept_by_its_middle_and_radius)
 	ck_assert_uint_eq(around(b)->kept.count, 1);
 	ck_assert_int_eq(around(b)->kept.items[0].radius, 18 * NM_PER_INCH);
 	ck_assert_int_eq(around(b)->kept.items[0].at.x, 3);
-	desk_says(b, "Kept: Old pear, 1 ft 6 in about 3 ft across, 2 ft down; Backspace takes it "
-		"back.");
+	desk_says_whole(b, "Kept: Old pear, 1 ft 6 in about 3 ft across, 2 ft down; Backspace "
+		"takes it back.");
 	check_here(b, "Kept: Old pear\n");
 	go(b, 0, 2);
 	desk_refresh(b);
 	ck_assert_int_eq(around_map_at(&b->editor.around, 0, 2), 0);
 	plot_check(b->editor.plot);
 	desk_press(b, PRESS_BACKSPACE);
-	desk_says(b, "Taken back: Keep a tree");
+	desk_says_whole(b, "Taken back: Keep a tree; no more can be.");
 	desk_free(b);
 }
 END_TEST
@@ -265,7 +266,7 @@ START_TEST(a_rectangle_is_kept_where_it_is_pegged)
 	ck_assert_int_eq(around(b)->kept.items[0].cells.right, 4);
 	ck_assert_int_eq(around(b)->kept.items[0].cells.bottom, 2);
 	ck_assert_str_eq(around(b)->kept.items[0].notes.texts[0], "Listed.");
-	desk_says(b, "Kept: Garden wall, 4 ft x 2 ft;");
+	desk_says_whole(b, "Kept: Garden wall, 4 ft x 2 ft; Backspace takes it back.");
 	ck_assert_int_eq(editor_state(&b->editor), STATE_REST);
 	check_here(b, "Kept: Garden wall\n");
 	plot_check(b->editor.plot);
@@ -287,14 +288,15 @@ START_TEST(a_house_may_stand_beyond_the_plan)
 	ck_assert_int_eq(cells->top, -12);
 	ck_assert_int_eq(cells->right, 13);
 	ck_assert_int_eq(cells->bottom, -3);
-	desk_says(b, "House: Number 4, 16 ft x 10 ft, above the plan;");
+	desk_says_whole(b, "House: Number 4, 16 ft x 10 ft, above the plan; Backspace takes it "
+		"back.");
 	plot_check(b->editor.plot);
 	desk_type(b, "#");
-	desk_asked(b, "A house");
+	desk_asked_whole(b, "A house");
 	ck_assert_int_eq(around(b)->houses.items[0].cells.bottom, 0);
 	check_here(b, "House: Number 4\n");
 	desk_press(b, PRESS_BACKSPACE);
-	desk_says(b, "Taken back: Cards (Number 4)");
+	desk_says_whole(b, "Taken back: Cards (Number 4); 1 more can be.");
 	desk_free(b);
 }
 END_TEST
@@ -319,7 +321,7 @@ START_TEST(houses_and_shade_have_a_height)
 		NULL });
 	desk_do(b, ACT_SHADE);
 	ck_assert_int_eq(around(b)->shades.items[0].height, 40 * NM_PER_FOOT);
-	desk_says(b, "Shade: Limes, 4 ft x 1 ft;");
+	desk_says_whole(b, "Shade: Limes, 4 ft x 1 ft; Backspace takes it back.");
 	check_here(b, "Shade: Limes\n");
 	plot_check(b->editor.plot);
 	desk_free(b);
@@ -376,18 +378,20 @@ START_TEST(a_place_is_tied_and_deliveries_are_put_down)
 
 	desk_answer(b, ROWS { "Name: Gate pier; Length: 20' 6", NULL });
 	desk_do(b, ACT_TIE);
-	desk_says(b, "Tied: 0 in across, 0 in down to Gate pier, 20 ft 6 in;");
+	desk_says_whole(b, "Tied: 0 in across, 0 in down to Gate pier, 20 ft 6 in; Backspace "
+		"takes it back.");
 	ck_assert_int_eq(around(b)->ties.items[0].length, 246 * NM_PER_INCH);
 	check_here(b, "Tied to Gate pier, 20 ft 6 in\n");
 	go(b, 2, 3);
 	check_here_not(b, "Tied");
 	desk_do(b, ACT_DROP);
-	desk_says(b, "Deliveries are put down at 2 ft across, 3 ft down;");
+	desk_says_whole(b, "Deliveries are put down at 2 ft across, 3 ft down; Backspace takes "
+		"it back.");
 	check_here(b, "Deliveries are put down here\n");
 	desk_do(b, ACT_DROP);
-	desk_says(b, "Nothing was changed.");
+	desk_says_whole(b, "Nothing was changed.");
 	desk_press(b, PRESS_BACKSPACE);
-	desk_says(b, "Taken back: Deliveries here");
+	desk_says_whole(b, "Taken back: Deliveries here; 1 more can be.");
 	ck_assert(!around(b)->has_drop);
 	desk_free(b);
 }
@@ -399,13 +403,13 @@ START_TEST(water_comes_from_a_grid_point)
 
 	go(b, 2, 3);
 	desk_do(b, ACT_TAP);
-	desk_says(b, "Water comes from 2 ft across, 3 ft down;");
+	desk_says_whole(b, "Water comes from 2 ft across, 3 ft down; Backspace takes it back.");
 	check_here(b, "Water comes from a tap here\n");
 	go(b, 3, 3);
 	desk_do(b, ACT_TAP);
 	ck_assert_int_eq(around(b)->tap.x, 3);
 	desk_press(b, PRESS_BACKSPACE);
-	desk_says(b, "Taken back: Tap here");
+	desk_says_whole(b, "Taken back: Tap here; 1 more can be.");
 	ck_assert_int_eq(around(b)->tap.x, 2);
 	desk_press(b, PRESS_BACKSPACE);
 	ck_assert(!around(b)->has_tap);
@@ -462,7 +466,7 @@ START_TEST(each_is_changed_by_its_card_and_taken_back)
 	desk_answer(b, ROWS { cards[_i].name, cards[_i].answer, cards[_i].name, "", NULL });
 	desk_type(b, "#");
 	desk_asked(b, cards[_i].card);
-	desk_says(b, "Set; Backspace");
+	desk_says_whole(b, "Set; Backspace takes it back.");
 	plot_check(b->editor.plot);
 	desk_press(b, PRESS_BACKSPACE);
 	desk_says(b, "Taken back: Cards (");
@@ -479,7 +483,7 @@ START_TEST(a_card_taken_as_it_stands_changes_nothing)
 	add_all(b);
 	desk_answer(b, ROWS { cards[_i].name, cards[_i].same, NULL });
 	desk_type(b, "#");
-	desk_says(b, "Nothing was changed.");
+	desk_says_whole(b, "Nothing was changed.");
 	desk_free(b);
 }
 END_TEST
@@ -548,7 +552,7 @@ START_TEST(each_is_taken_away_and_put_back)
 	int count;
 
 	desk_do(b, ACT_AROUND_OUT);
-	desk_says(b, "nothing around");
+	desk_says_whole(b, "There is nothing around the plot yet.");
 	add_all(b);
 	desk_answer(b, ROWS { cards[_i].name, "", NULL });
 	desk_do(b, ACT_AROUND_OUT);
@@ -561,7 +565,7 @@ START_TEST(each_is_taken_away_and_put_back)
 	desk_do(b, ACT_AROUND_OUT);
 	ck_assert_ptr_null(strstr(b->offered, cards[_i].name));
 	desk_press(b, PRESS_BACKSPACE);
-	desk_says(b, "Taken back: Remove what is around");
+	desk_says_whole(b, "Taken back: Remove what is around; 8 more can be.");
 	for (count = 0; editor_take_back(&b->editor); count++)
 		;
 	ck_assert_int_eq(count, CARDS);
@@ -576,7 +580,8 @@ START_TEST(with_the_mirror_on_it_is_said_that_nothing_of_it_is_mirrored)
 
 	desk_type(b, "|");
 	add_all(b);
-	desk_says(b, "What is around is not mirrored.");
+	desk_says_whole(b, "Water comes from 7 ft across, 5 ft down; Backspace takes it back. "
+		"What is around is not mirrored.");
 	ck_assert_uint_eq(around(b)->services.items[0].routes.count, 1);
 	ck_assert_uint_eq(around(b)->kept.count, 2);
 	ck_assert_uint_eq(around(b)->houses.count, 1);

@@ -77,13 +77,13 @@ START_TEST(both_axes_are_set_one_by_one_and_go_back_to_the_middle_together)
 	desk_do(b, ACT_AXIS);
 	check_axis(b, 3, 8);
 	desk_do(b, ACT_AXIS);
-	desk_says(b, "already");
+	desk_says_whole(b, "It stands there already.");
 	desk_do(b, ACT_AXIS);
 	ck_assert(!block_value(&b->editor.plot->details.head, HEAD_AXIS)->set);
 	desk_says(b, "middle");
 	ck_assert_uint_eq(history_undo_count(b->editor.history), 3);
 	desk_do(b, ACT_AXIS);
-	desk_says(b, "already");
+	desk_says_whole(b, "It stands there already.");
 	desk_free(b);
 }
 END_TEST
@@ -95,9 +95,9 @@ START_TEST(an_axis_on_the_plans_edge_is_refused_and_one_through_its_last_cell_is
 	desk_answer(b, ROWS { "Upright, on this cell's left edge", "Level, on this cell's top edge",
 		"", "Upright, through this cell", "Level, through this cell", NULL });
 	desk_do(b, ACT_AXIS);
-	desk_says(b, "go right");
+	desk_says_whole(b, "The axis cannot stand on the plan's edge: go right by a cell.");
 	desk_do(b, ACT_AXIS);
-	desk_says(b, "go down");
+	desk_says_whole(b, "The axis cannot stand on the plan's edge: go down by a cell.");
 	desk_do(b, ACT_AXIS);
 	ck_assert(!block_value(&b->editor.plot->details.head, HEAD_AXIS)->set);
 	ck_assert(editor_is_saved(&b->editor));
@@ -119,10 +119,10 @@ START_TEST(an_axis_that_was_moved_says_what_it_broke_or_that_both_sides_match)
 	go(b, 1, 0);
 	desk_do(b, ACT_AXIS);
 	ck_assert_int_eq(b->editor.faults, 0);
-	desk_says(b, "sides match");
+	desk_says_whole(b, "The upright axis stands here. Both sides match.");
 	desk_do(b, ACT_AXIS);
 	ck_assert_int_eq(b->editor.faults, 1);
-	desk_says(b, "1 cell differs");
+	desk_says_whole(b, "The upright axis stands here. Now 1 cell differs from its image.");
 	desk_free(b);
 }
 END_TEST
@@ -139,14 +139,14 @@ START_TEST(faults_are_gone_to_in_reading_order_and_round_again)
 	desk_type(b, "'"); /* the cursor is on the first */
 	ck_assert(b->editor.cursor.x == 1 && b->editor.cursor.y == 2);
 	ck_assert_int_eq(b->editor.faults, 3);
-	desk_says(b, "3 faults");
-	desk_says(b, "p p; its image at 2 ft across, 2 ft down is . open ground");
+	desk_says_whole(b, "3 faults. Here is p p; its image at 2 ft across, 2 ft down is . open "
+		"ground.");
 	desk_type(b, "'");
 	ck_assert(b->editor.cursor.x == 1 && b->editor.cursor.y == 3);
-	desk_says(b, "b b; its image at 2 ft across, 3 ft down is p p");
+	desk_says_whole(b, "3 faults. Here is b b; its image at 2 ft across, 3 ft down is p p.");
 	desk_type(b, "'");
 	ck_assert(b->editor.cursor.x == 0 && b->editor.cursor.y == 0);
-	desk_says(b, "b b; its image at 3 ft across, 0 in down is p p");
+	desk_says_whole(b, "3 faults. Here is b b; its image at 3 ft across, 0 in down is p p.");
 	go(b, 3, 3);
 	desk_type(b, "'");
 	ck_assert(b->editor.cursor.x == 0 && b->editor.cursor.y == 0);
@@ -162,9 +162,8 @@ START_TEST(of_a_four_way_mirror_each_image_that_disagrees_is_named)
 	desk_type(b, "|-'");
 	ck_assert(b->editor.cursor.x == 0 && b->editor.cursor.y == 0);
 	ck_assert_int_eq(b->editor.faults, 1);
-	desk_says(b, "1 fault");
-	desk_says(b, "b b; its image at 0 in across, 2 ft down is p p; "
-		"its image at 3 ft across, 2 ft down is . open ground.");
+	desk_says_whole(b, "1 fault, here: b b; its image at 0 in across, 2 ft down is p p; its "
+		"image at 3 ft across, 2 ft down is . open ground.");
 	desk_free(b);
 }
 END_TEST
@@ -174,7 +173,7 @@ START_TEST(where_both_sides_match_there_is_no_fault_to_go_to)
 	struct desk *b = desk_new(ROWS { "b..b", NULL });
 
 	desk_type(b, "|'");
-	desk_says(b, "there is no fault");
+	desk_says_whole(b, "Both sides match: there is no fault.");
 	ck_assert(b->editor.cursor.x == 0);
 	desk_free(b);
 }

@@ -36,9 +36,9 @@ START_TEST(it_goes_beside_the_plot_as_the_card_says)
 
 	desk_answer(b, ROWS { "Paper: a4; Turned: landscape", NULL });
 	desk_do(b, ACT_DRAWING);
-	desk_asked(b, "Write the plan to scale to a file");
+	desk_asked_whole(b, "Write the plan to scale to a file");
 	ck_assert(strstr(b->offered, "/garden.svg\n"));
-	desk_says(b, "garden.svg: sheet 1 of 1.");
+	desk_says_whole(b, "Drawing written to FOLDER/garden.svg: sheet 1 of 1.");
 	ck_assert(has(b, "width=\"297mm\" height=\"210mm\""));
 	ck_assert(!has(b, "string of the set-out"));
 	desk_answer(b, ROWS { "Scale: 1:60; Black on white: yes; With strings: yes; "

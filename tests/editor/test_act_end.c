@@ -122,9 +122,9 @@ START_TEST(where_there_is_nothing_it_says_so)
 	struct desk *b = garden();
 
 	desk_press(b, PRESS_BACKSPACE);
-	desk_says(b, "There is no stroke to take back.");
+	desk_says_whole(b, "There is no stroke to take back.");
 	desk_type(b, "+");
-	desk_says(b, "Nothing was taken back that could be put back.");
+	desk_says_whole(b, "Nothing was taken back that could be put back.");
 	desk_free(b);
 }
 END_TEST

@@ -40,12 +40,12 @@ START_TEST(a_pegged_rectangle_is_fenced_all_round_by_a_first_fence)
 	peg(b, (struct place){ 5, 3 }, (struct place){ 2, 1 });
 	desk_answer(b, ROWS { "Fence ...", "Lay a fence", "All round", NULL });
 	desk_press(b, PRESS_ENTER);
-	desk_asked(b, "which side");
+	desk_asked_whole(b, "Lay a fence along which side?");
 	ck_assert_str_eq(b->offered, "All round: 14 ft\nTop: 4 ft\nBottom: 4 ft\nLeft: 3 ft\n"
 		"Right: 3 ft\n");
 	ck_assert_str_eq(fence_at(b, 0)->name, "Fence");
 	fence_is(fence_at(b, 0), "2,1 6,1 6,4 2,4 2,1", "");
-	desk_says(b, "Fence: 14 ft laid");
+	desk_says_whole(b, "Fence: 14 ft laid; Backspace takes it back.");
 	ck_assert_int_eq(editor_state(&b->editor), STATE_REST);
 	plot_check(b->editor.plot);
 	desk_press(b, PRESS_BACKSPACE);
@@ -100,16 +100,16 @@ START_TEST(the_question_says_what_is_meant)
 
 	desk_answer(b, ROWS { "", "", "Mark it", "", NULL });
 	desk_type(b, ":");
-	desk_asked(b, "Along this cell, 1 ft x 1 ft");
+	desk_asked_whole(b, "Along this cell, 1 ft x 1 ft:");
 	ck_assert_str_eq(b->offered, "Lay a fence: \nSet a gate: \nTake out the fence: \n"
 		"Take out the gate: \nFence the whole plan: \n");
 	peg(b, (struct place){ 2, 1 }, (struct place){ 5, 3 });
 	desk_type(b, ":");
-	desk_asked(b, "Along the rectangle, 4 ft x 3 ft");
+	desk_asked_whole(b, "Along the rectangle, 4 ft x 3 ft:");
 	ck_assert_int_eq(editor_state(&b->editor), STATE_PEGGED);
 	desk_press(b, PRESS_ENTER);
 	desk_type(b, ":");
-	desk_asked(b, "Along what is marked, 4 ft x 3 ft");
+	desk_asked_whole(b, "Along what is marked, 4 ft x 3 ft:");
 	ck_assert(editor_is_saved(&b->editor));
 	desk_free(b);
 }
@@ -123,7 +123,7 @@ START_TEST(what_goes_along_there_already_is_told)
 	editor_stroke(&b->editor);
 	desk_answer(b, ROWS { "Lay a fence", "Top", NULL });
 	desk_type(b, ":");
-	desk_says(b, "already");
+	desk_says_whole(b, "It goes along there already.");
 	fence_is(fence_at(b, 0), "0,0 7,0", "");
 	desk_free(b);
 }
@@ -140,17 +140,17 @@ START_TEST(with_no_more_than_one_side_that_will_do_nothing_is_asked)
 	peg(b, (struct place){ 1, 0 }, (struct place){ 2, 4 });
 	desk_type(b, ":");
 	fence_is(fence_at(b, 0), "0,0 7,0 7,5", "1,0 3,0");
-	desk_says(b, "gate set, 2 ft");
+	desk_says_whole(b, "Fence: a gate set, 2 ft from post to post.");
 	b->editor.cursor = (struct place){ 6, 0 }; /* the corner: fence above and at the right */
 	desk_type(b, ":");
 	ck_assert_str_eq(b->offered, "Top: 4 ft\nRight: 4 ft\n");
 	fence_is(fence_at(b, 0), "0,0 7,0 7,5", "1,0 3,0; 7,0 7,4");
 	b->editor.cursor = (struct place){ 2, 0 };
 	desk_type(b, ":");
-	desk_says(b, "1 gate taken out");
+	desk_says_whole(b, "Fence: 1 gate taken out; the fence goes on there.");
 	fence_is(fence_at(b, 0), "0,0 7,0 7,5", "7,0 7,4");
 	desk_type(b, ":");
-	desk_says(b, "1 ft taken out");
+	desk_says_whole(b, "Fence: 1 ft taken out; Backspace takes it back.");
 	fence_is(fence_at(b, 0), "0,0 2,0; 3,0 7,0 7,5", "7,0 7,4");
 	desk_free(b);
 }
@@ -191,7 +191,7 @@ START_TEST(of_several_fences_one_is_asked_for_and_offered_first_again)
 		"Lay a fence", "Bottom", "A new fence", "Name: Hurdles; Rails of a panel: 3",
 		"Lay a fence", "All round", "", NULL });
 	desk_type(b, ":");
-	desk_asked(b, "Which fence");
+	desk_asked_whole(b, "Which fence?");
 	ck_assert_str_eq(b->offered, "Pickets\nFence\nA new fence\n");
 	fence_is(fence_at(b, 1), "0,0 0,1; 0,5 7,5", "");
 	desk_type(b, ":");
@@ -202,7 +202,7 @@ START_TEST(of_several_fences_one_is_asked_for_and_offered_first_again)
 	ck_assert_str_eq(fence_at(b, 2)->name, "Hurdles");
 	ck_assert_int_eq(block_number(&fence_at(b, 2)->block, FENCE_RAILS), 3);
 	fence_is(fence_at(b, 2), "0,1 1,1", "");
-	desk_says(b, "Hurdles: 1 ft laid");
+	desk_says_whole(b, "Hurdles: 1 ft laid; Backspace takes it back.");
 	ck_assert_int_eq(b->editor.fence, 2);
 	ck_assert_str_eq(b->first, "Pickets");
 	desk_type(b, ":"); /* left at the last question */
@@ -245,12 +245,12 @@ START_TEST(the_mirror_holds_for_fences_and_gates)
 	desk_answer(b, ROWS { "Lay a fence", "Top", "Set a gate", NULL });
 	desk_type(b, ":");
 	fence_is(fence_at(b, 0), "0,0 3,0; 4,0 7,0; 0,5 3,5; 4,5 7,5", "");
-	desk_says(b, "Fence: 12 ft laid");
+	desk_says_whole(b, "Fence: 12 ft laid; Backspace takes it back.");
 	peg(b, (struct place){ 2, 0 }, (struct place){ 2, 0 });
 	desk_type(b, ":");
 	fence_is(fence_at(b, 0), "0,0 3,0; 4,0 7,0; 0,5 3,5; 4,5 7,5",
 		"2,0 3,0; 4,0 5,0; 2,5 3,5; 4,5 5,5");
-	desk_says(b, "4 gates set, each 1 ft");
+	desk_says_whole(b, "Fence: 4 gates set, each 1 ft from post to post.");
 	desk_free(b);
 }
 END_TEST
@@ -266,7 +266,7 @@ START_TEST(images_outside_the_plan_are_told)
 	desk_answer(b, ROWS { "Lay a fence", "Bottom", NULL });
 	desk_type(b, ":");
 	fence_is(fence_at(b, 0), "5,1 6,1", "");
-	desk_says(b, "outside the plan");
+	desk_says_whole(b, "Some images fall outside the plan; they are left out.");
 	desk_free(b);
 }
 END_TEST
@@ -293,9 +293,9 @@ START_TEST(folding_takes_fences_along)
 	b->editor.cursor = (struct place){ 1, 1 };
 	desk_type(b, "&");
 	fence_is(fence_at(b, 0), "0,0 0,3 3,3; 7,0 7,3 4,3", "0,0 0,2; 7,0 7,2");
-	desk_says(b, "Folded");
+	desk_says_whole(b, "Folded: this side lies on the other now.");
 	desk_type(b, "&");
-	desk_says(b, "match already");
+	desk_says_whole(b, "Both sides match already.");
 	desk_free(b);
 }
 END_TEST
@@ -310,7 +310,7 @@ START_TEST(a_crop_says_what_fence_and_gates_it_would_take)
 	desk_answer(b, ROWS { "Crop all left of the cursor", "Leave the plan as it is",
 		"Crop all left of the cursor", "Crop it all the same", NULL });
 	desk_do(b, ACT_SIZE);
-	desk_asked(b, "1 cell of bed, 1 of path, 2 ft of fence, 1 gate ");
+	desk_asked_whole(b, "1 cell of bed, 1 of path, 2 ft of fence, 1 gate would go.");
 	fence_is(fence_at(b, 0), "0,0 7,0 7,5", "1,0 3,0; 7,1 7,2");
 	desk_do(b, ACT_SIZE);
 	fence_is(fence_at(b, 0), "0,0 5,0 5,5", "5,1 5,2");

@@ -52,11 +52,11 @@ START_TEST(drops_are_entered_one_after_the_other_each_a_step_of_its_own)
 	measure(b);
 	ck_assert_int_eq(levels(b)->step, 5 * NM_PER_FOOT);
 	drops_are(b, "1 2.5 3; 0.5 13 0");
-	desk_says(b, "6 drops, from 0 in to 13 in below the string; 1 of them 0.");
+	desk_says_whole(b, "6 drops, from 0 in to 13 in below the string; 1 of them 0.");
 	ck_assert_int_eq(b->editor.layer, LAYER_LEVELS);
 	plot_check(b->editor.plot);
 	desk_press(b, PRESS_BACKSPACE);
-	desk_says(b, "Taken back: Measure levels");
+	desk_says_whole(b, "Taken back: Measure levels; 5 more can be.");
 	drops_are(b, "1 2.5 3; 0.5 0 0");
 	for (steps = 0; editor_take_back(&b->editor); steps++)
 		;
@@ -165,14 +165,14 @@ START_TEST(levels_are_shown_and_hidden_where_there_are_any)
 	struct desk *b = sit();
 
 	desk_do(b, ACT_SHOW_LEVELS);
-	desk_says(b, "No levels are measured yet: pick Measure levels from !.");
+	desk_says_whole(b, "No levels are measured yet: pick Measure levels from !.");
 	measure(b);
 	desk_do(b, ACT_SHOW_LEVELS);
 	ck_assert_int_eq(b->editor.layer, LAYER_NONE);
 	desk_answer(b, ROWS { "Show levels: off", NULL });
 	desk_type(b, "!");
 	ck_assert_int_eq(b->editor.layer, LAYER_LEVELS);
-	desk_says(b, "from 0 in to 13 in below the string");
+	desk_says_whole(b, "6 drops, from 0 in to 13 in below the string; 1 of them 0.");
 	desk_free(b);
 }
 END_TEST
@@ -204,7 +204,7 @@ START_TEST(the_finished_ground_is_set_changed_and_taken_away)
 	ck_assert_str_eq(b->offered, "Across from the left: 2 ft\nDown from the top: 1 ft\n"
 		"Level there: \nFall: \nIt falls: away\nBearing: \n");
 	ck_assert(finish_equal(&b->editor.plot->details.finish, &finishes[_i].finish));
-	desk_says(b, "The finished ground is set; Backspace takes it back.");
+	desk_says_whole(b, "The finished ground is set; Backspace takes it back.");
 	plot_check(b->editor.plot);
 	desk_type(b, "#");
 	ck_assert(!b->editor.plot->details.finish.has_level);
@@ -224,7 +224,7 @@ START_TEST(a_fall_towards_a_bearing_needs_one_and_a_card_taken_as_it_is_changes_
 	desk_do(b, ACT_FINISH);
 	ck_assert_int_eq(b->editor.plot->details.finish.bearing, 359500000);
 	desk_do(b, ACT_FINISH);
-	desk_says(b, "Nothing was changed.");
+	desk_says_whole(b, "Nothing was changed.");
 	ck_assert_str_eq(b->offered, "Across from the left: 0 in\nDown from the top: 0 in\n"
 		"Level there: \nFall: 3 %\nIt falls: towards\nBearing: 359.5\n");
 	desk_free(b);
@@ -239,12 +239,12 @@ START_TEST(levels_and_the_finished_ground_are_taken_away)
 	desk_answer(b, ROWS { "Fall: 1", "Levels, 5 ft apart", "The finished ground", NULL });
 	desk_do(b, ACT_FINISH);
 	desk_do(b, ACT_AROUND_OUT);
-	desk_says(b, "Removed: Levels, 5 ft apart;");
+	desk_says_whole(b, "Removed: Levels, 5 ft apart; Backspace takes it back.");
 	ck_assert_int_eq(levels(b)->step, 0);
 	desk_do(b, ACT_AROUND_OUT);
 	ck_assert(!b->editor.plot->details.finish.has_fall);
 	desk_do(b, ACT_AROUND_OUT);
-	desk_says(b, "nothing around");
+	desk_says_whole(b, "There is nothing around the plot yet.");
 	plot_check(b->editor.plot);
 	desk_free(b);
 }

@@ -54,12 +54,12 @@ START_TEST(marking_carries_the_piece_and_changes_nothing)
 	struct desk *b = sit();
 
 	mark_piece(b);
-	desk_says(b, "Marked: 3 ft x 2 ft.");
+	desk_says_whole(b, "Marked: 3 ft x 2 ft. Go on; Space stamps it there, Enter moves it.");
 	ck_assert(b->editor.cursor.x == 0 && b->editor.cursor.y == 0);
 	desk_check(b, start);
 	ck_assert_uint_eq(strokes(b), 0);
 	desk_type(b, " ");
-	desk_says(b, "already");
+	desk_says_whole(b, "It lies there already.");
 	ck_assert(editor_is_saved(&b->editor));
 	desk_free(b);
 }
@@ -72,7 +72,7 @@ START_TEST(a_stamp_is_a_copy_and_one_step_as_often_as_wanted)
 	mark_piece(b);
 	go(b, 4, 3);
 	desk_type(b, " ");
-	desk_says(b, "still carried");
+	desk_says_whole(b, "Stamped; it is still carried.");
 	desk_check(b, ROWS { "bcd....", "bpb....", ".......", "....bcd", "....bpb", NULL });
 	go(b, 1, 1);
 	desk_type(b, " ");
@@ -154,12 +154,12 @@ START_TEST(moving_lifts_there_and_stamps_here_in_one_step_also_onto_itself)
 	desk_answer(b, ROWS { "Move it here", NULL });
 	go(b, 1, 1);
 	desk_press(b, PRESS_ENTER);
-	desk_asked(b, "3 ft x 2 ft");
+	desk_asked_whole(b, "Carried, 3 ft x 2 ft:");
 	ck_assert_str_eq(b->offered, "Move it here: \nStamp it here: Space\nTurn it a quarter: }\n"
 		"Flip it across: [\nFlip it down: ]\nLift it: Delete\n"
 		"Swap a letter: \nCrop the plan to it: \nDrop the mark: \n");
 	desk_check(b, ROWS { ".......", ".bcd...", ".bpb...", ".......", ".......", NULL });
-	desk_says(b, "Moved; Backspace takes it back. It leaves open ground where it stood.");
+	desk_says_whole(b, "Moved; Backspace takes it back. It leaves open ground where it stood.");
 	ck_assert_int_eq(editor_state(&b->editor), STATE_REST);
 	ck_assert_uint_eq(strokes(b), 1);
 	desk_press(b, PRESS_BACKSPACE);
@@ -176,15 +176,15 @@ START_TEST(a_move_over_the_edge_is_refused_and_a_stamp_is_cut_there)
 	desk_answer(b, ROWS { "Move it here", "Move it here", "Stamp it here", NULL });
 	go(b, 5, 0);
 	desk_press(b, PRESS_ENTER);
-	desk_says(b, "over the plan's edge");
+	desk_says_whole(b, "Moved here it would reach over the plan's edge, and lose cells there.");
 	go(b, 0, 4);
 	desk_press(b, PRESS_ENTER);
-	desk_says(b, "over the plan's edge");
+	desk_says_whole(b, "Moved here it would reach over the plan's edge, and lose cells there.");
 	desk_check(b, start);
 	ck_assert_int_eq(editor_state(&b->editor), STATE_MARKED);
 	go(b, 5, 4);
 	desk_press(b, PRESS_ENTER);
-	desk_says(b, "as far as the plan reaches");
+	desk_says_whole(b, "Stamped as far as the plan reaches.");
 	desk_check(b, ROWS { "bcd....", "bpb....", ".......", ".......", ".....bc", NULL });
 	desk_free(b);
 }
@@ -197,10 +197,10 @@ START_TEST(lifting_leaves_open_ground_and_the_piece_still_carried)
 	mark_piece(b);
 	go(b, 4, 3);
 	desk_press(b, PRESS_DELETE);
-	desk_says(b, "still carried");
+	desk_says_whole(b, "Lifted, and still carried: Space stamps it.");
 	desk_check(b, ROWS { ".......", ".......", ".......", ".......", ".......", NULL });
 	desk_press(b, PRESS_DELETE);
-	desk_says(b, "Open ground already");
+	desk_says_whole(b, "Open ground already.");
 	desk_type(b, " ");
 	desk_check(b, ROWS { ".......", ".......", ".......", "....bcd", "....bpb", NULL });
 	ck_assert_uint_eq(strokes(b), 2);
@@ -216,11 +216,11 @@ START_TEST(esc_drops_the_mark_and_never_a_cell)
 	go(b, 4, 3);
 	desk_type(b, "} ");
 	desk_press(b, PRESS_ESCAPE);
-	desk_says(b, "dropped");
+	desk_says_whole(b, "The mark is dropped; the ground stays as it is.");
 	ck_assert_int_eq(editor_state(&b->editor), STATE_REST);
 	desk_check(b, ROWS { "bcd....", "bpb....", ".......", "....bb.", "....pc.", NULL });
 	desk_press(b, PRESS_ESCAPE);
-	desk_says(b, "There is nothing to go back from");
+	desk_says_whole(b, "There is nothing to go back from. < leaves, ? helps.");
 	desk_free(b);
 }
 END_TEST
@@ -231,9 +231,9 @@ START_TEST(a_letter_taken_in_hand_drops_the_mark_and_what_would_lay_one_unseen_w
 
 	mark_piece(b);
 	desk_type(b, "*");
-	desk_says(b, "is carried");
+	desk_says_whole(b, "A piece of ground is carried: Space stamps it, Esc drops it.");
 	desk_type(b, "=");
-	desk_says(b, "is carried");
+	desk_says_whole(b, "A piece of ground is carried: Space stamps it, Esc drops it.");
 	ck_assert_int_eq(editor_state(&b->editor), STATE_MARKED);
 	desk_check(b, start);
 	desk_type(b, "q");
@@ -252,7 +252,7 @@ START_TEST(what_is_marked_already_is_said_to_be)
 
 	mark_piece(b);
 	desk_do(b, ACT_MARK);
-	desk_says(b, "It is marked already; Esc drops the mark.");
+	desk_says_whole(b, "It is marked already; Esc drops the mark.");
 	ck_assert_int_eq(editor_state(&b->editor), STATE_MARKED);
 	desk_check(b, start);
 	desk_free(b);
@@ -267,12 +267,14 @@ START_TEST(without_a_mark_there_is_nothing_to_turn_stamp_move_or_lift)
 	struct desk *b = sit();
 
 	desk_type(b, "}");
-	desk_says(b, "Nothing is marked: pick Mark this region from !, or peg ");
+	desk_says_whole(b, "Nothing is marked: pick Mark this region from !, or peg two corners "
+		"with Enter and pick Mark it.");
 	for (size_t i = 0; i < sizeof names / sizeof *names; i++) {
 		desk_answer(b, ROWS { names[i], NULL });
 		desk_type(b, "!");
 		desk_answer(b, NULL);
-		desk_says(b, "Nothing is marked");
+		desk_says_whole(b, "Nothing is marked: pick Mark this region from !, or peg two "
+			"corners with Enter and pick Mark it.");
 	}
 	desk_check(b, start);
 	desk_free(b);
@@ -297,7 +299,7 @@ START_TEST(a_region_is_marked_and_moved_with_its_name_and_nothing_around_it)
 {
 	struct desk *b = sit_at_l();
 
-	desk_says(b, "Marked: 3 ft x 3 ft.");
+	desk_says_whole(b, "Marked: 3 ft x 3 ft. Go on; Space stamps it there, Enter moves it.");
 	ck_assert(b->editor.cursor.x == 0 && b->editor.cursor.y == 0);
 	b->editor.cursor = (struct place){ 3, 2 };
 	desk_do(b, ACT_MOVE_MARKED);
@@ -332,7 +334,7 @@ START_TEST(open_ground_is_no_region_to_be_marked)
 
 	b->editor.cursor = (struct place){ 4, 4 };
 	desk_do(b, ACT_MARK_REGION);
-	desk_says(b, "Open ground is no region");
+	desk_says_whole(b, "Open ground is no region: go to a bed, a path, a lawn or a fixture.");
 	ck_assert(!b->editor.is_marked);
 	desk_free(b);
 }
@@ -344,10 +346,10 @@ START_TEST(one_letter_is_swapped_for_another_in_what_is_marked_alone)
 
 	desk_answer(b, ROWS { "p p", NULL });
 	desk_do(b, ACT_RELETTER); /* the region has one letter, which is not asked for */
-	desk_asked(b, "What shall it be?");
+	desk_asked_whole(b, "What shall it be?");
 	ck_assert_str_eq(b->offered, "p p\n. open ground\n");
 	desk_check(b, ROWS { "pp....", "pp....", "ppp...", "pppppp", "......", NULL });
-	desk_says(b, "p p for b b: 5 cells.");
+	desk_says_whole(b, "p p for b b: 5 cells.");
 	desk_press(b, PRESS_BACKSPACE);
 	desk_press(b, PRESS_ESCAPE);
 	desk_type(b, "|");
@@ -396,10 +398,10 @@ START_TEST(a_piece_whose_letter_left_the_legend_is_not_laid)
 	editor_stroke(&b->editor);
 	go(b, 3, 3);
 	desk_type(b, " ");
-	desk_says(b, "p is no longer in the legend");
+	desk_says_whole(b, "p is no longer in the legend: drop the mark and mark anew.");
 	desk_answer(b, ROWS { "Move it here", NULL });
 	desk_press(b, PRESS_ENTER);
-	desk_says(b, "p is no longer in the legend");
+	desk_says_whole(b, "p is no longer in the legend: drop the mark and mark anew.");
 	desk_check(b, ROWS { "bcd....", "bbb....", ".......", ".......", ".......", NULL });
 	desk_free(b);
 }
@@ -480,7 +482,7 @@ START_TEST(images_outside_the_plan_are_said_and_left_out)
 	mark(b, (struct place){ 0, 1 }, (struct place){ 0, 0 });
 	go(b, 4, 3);
 	desk_type(b, " ");
-	desk_says(b, "outside the plan");
+	desk_says_whole(b, "Some images fall outside the plan; they are left out.");
 	desk_check(b, ROWS { "bcd....", "bpb....", ".......", "....b..", "....b..", NULL });
 	desk_free(b);
 }

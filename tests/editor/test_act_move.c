@@ -51,9 +51,9 @@ END_TEST
 START_TEST(digits_gather_to_the_steps_of_the_next_arrow_alone)
 {
 	desk_type(b, "1");
-	desk_says(b, "An arrow goes 1 step from here: 1 ft.");
+	desk_says_whole(b, "An arrow goes 1 step from here: 1 ft.");
 	desk_type(b, "0");
-	desk_says(b, "An arrow goes 10 steps from here: 10 ft.");
+	desk_says_whole(b, "An arrow goes 10 steps from here: 10 ft.");
 	desk_press(b, PRESS_RIGHT);
 	check_cursor(10, 0);
 	desk_press(b, PRESS_LEFT);
@@ -95,12 +95,12 @@ END_TEST
 START_TEST(no_number_goes_beyond_the_largest_plan_or_begins_with_nought)
 {
 	desk_type(b, "0");
-	desk_says(b, "A number of steps begins with 1 to 9.");
+	desk_says_whole(b, "A number of steps begins with 1 to 9.");
 	ck_assert_int_eq(b->editor.steps, 0);
 	desk_type(b, "2048");
 	ck_assert_int_eq(b->editor.steps, 2048);
 	desk_type(b, "0");
-	desk_says(b, "No move goes on for more than 2048 steps.");
+	desk_says_whole(b, "No move goes on for more than 2048 steps.");
 	ck_assert_int_eq(b->editor.steps, 2048);
 	desk_press(b, PRESS_ESCAPE);
 	desk_type(b, "2049");
@@ -127,12 +127,12 @@ START_TEST(the_step_lasts_and_is_what_a_number_counts)
 	desk_answer(b, answers);
 	desk_do(b, ACT_STEP);
 	desk_answer(b, NULL);
-	desk_says(b, "A step is 2 ft now.");
+	desk_says_whole(b, "A step is 2 ft now.");
 	desk_press(b, PRESS_RIGHT);
 	desk_press(b, PRESS_RIGHT);
 	check_cursor(4, 0);
 	desk_type(b, "3");
-	desk_says(b, "3 steps from here: 6 ft.");
+	desk_says_whole(b, "An arrow goes 3 steps from here: 6 ft.");
 	desk_press(b, PRESS_RIGHT);
 	check_cursor(10, 0);
 	desk_press(b, PRESS_LEFT);
@@ -181,7 +181,7 @@ START_TEST(the_card_of_a_place_begins_with_that_of_the_cursor)
 	desk_do(b, ACT_PLACE);
 	ck_assert_str_eq(b->offered, "Across from the left: 3 ft\nDown from the top: 2 ft\n");
 	check_cursor(3, 1);
-	desk_says(b, "3 ft across, 1 ft down.");
+	desk_says_whole(b, "3 ft across, 1 ft down.");
 }
 END_TEST
 

@@ -35,9 +35,9 @@ START_TEST(a_region_is_named_and_the_name_changed_and_taken_away)
 
 	desk_answer(b, ROWS { "Name: Sage \"grey\"", "Name: Thyme", "Name: ", NULL });
 	desk_do(b, ACT_NAME);
-	desk_asked(b, "This place: b b");
+	desk_asked_whole(b, "This place: b b");
 	ck_assert_str_eq(b->offered, "Name: \n");
-	desk_says(b, "Named: Sage \"grey\".");
+	desk_says_whole(b, "Named: Sage \"grey\". Backspace takes it back.");
 	check_here(b, "B1 b b\nSage \"grey\"\n");
 	b->editor.cursor.x = 0;
 	desk_do(b, ACT_NAME);
@@ -46,7 +46,7 @@ START_TEST(a_region_is_named_and_the_name_changed_and_taken_away)
 	ck_assert_int_eq(b->editor.plot->details.names.items[0].at.x, 1);
 	desk_do(b, ACT_NAME);
 	ck_assert_uint_eq(b->editor.plot->details.names.count, 0);
-	desk_says(b, "no name of its own");
+	desk_says_whole(b, "It has no name of its own now.");
 	for (int i = 0; i < 3; i++)
 		desk_press(b, PRESS_BACKSPACE);
 	ck_assert(editor_is_saved(&b->editor));
@@ -59,7 +59,7 @@ START_TEST(open_ground_gets_no_name_but_may_have_one_taken_away)
 	struct desk *b = sit(2, 0);
 
 	desk_do(b, ACT_NAME);
-	desk_says(b, "Open ground has no name");
+	desk_says_whole(b, "Open ground has no name: go to a bed, a path, a lawn or a fixture.");
 	names_add(&editor_edit(&b->editor)->details.names, b->editor.cursor,
 		memory_string("Lost"));
 	editor_stroke(&b->editor);

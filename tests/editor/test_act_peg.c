@@ -38,7 +38,7 @@ START_TEST(a_rectangle_is_offered_to_be_filled_framed_run_along_marked_or_left)
 	desk_answer(b, ROWS { "", "Fill it", NULL });
 	peg(b, (struct place){ 5, 3 }, (struct place){ 4, 1 });
 	desk_press(b, PRESS_ENTER);
-	desk_asked(b, "p p, a rectangle of 2 ft x 3 ft");
+	desk_asked_whole(b, "p p, a rectangle of 2 ft x 3 ft:");
 	ck_assert_str_eq(b->offered, "Fill it: \nFrame it: \nLay a straight run: \n"
 		"Bend the run here and go on: \nRound its corners: \nLay a disc in it: \n"
 		"Mark it: \nLay a service line: \nFence ...: :\nTake the peg out: \n");
@@ -62,7 +62,7 @@ START_TEST(a_frame_is_as_thick_as_asked_and_the_thickness_is_remembered)
 	desk_press(b, PRESS_ENTER);
 	ck_assert_str_eq(b->offered, "Thickness: 1 ft\n");
 	desk_check(b, ROWS { "ppppppp", "ppppppp", "pp...pp", "ppppppp", "ppppppp", NULL });
-	desk_says(b, "2 ft: 2 cells");
+	desk_says_whole(b, "A thickness of 2 ft: 2 cells.");
 	desk_type(b, "b");
 	/* No more than half the rectangle: of 3 ft by 3 ft, a cell. */
 	peg(b, (struct place){ 2, 1 }, (struct place){ 4, 3 });
@@ -107,13 +107,13 @@ START_TEST(a_run_goes_the_longer_way_as_wide_as_asked_and_rounding_is_said)
 	desk_press(b, PRESS_ENTER);
 	ck_assert_str_eq(b->offered, "Width: 1 ft\n");
 	desk_check(b, ROWS { ".......", ".ppppp.", ".ppppp.", ".ppppp.", ".......", NULL });
-	desk_says(b, "3 ft: 3 cells");
+	desk_says_whole(b, "A width of 3 ft: 3 cells.");
 	desk_type(b, "b");
 	peg(b, (struct place){ 3, 4 }, (struct place){ 4, 0 });
 	desk_press(b, PRESS_ENTER);
 	ck_assert_str_eq(b->offered, "Width: 3 ft\n");
 	desk_check(b, ROWS { "...bb..", ".ppbbp.", ".ppbbp.", ".ppbbp.", "...bb..", NULL });
-	desk_says(b, "rounded to whole cells: 2.");
+	desk_says_whole(b, "A width of 2 ft, which is rounded to whole cells: 2.");
 	desk_press(b, PRESS_BACKSPACE);
 	desk_press(b, PRESS_BACKSPACE);
 	desk_check(b, nothing);
@@ -198,7 +198,8 @@ START_TEST(the_list_of_acts_lays_between_peg_and_cursor_or_says_that_a_peg_is_ne
 	for (size_t i = 0; i < sizeof names / sizeof *names; i++) {
 		desk_answer(b, ROWS { names[i], NULL });
 		desk_type(b, "!");
-		desk_says(b, "Peg a corner first");
+		desk_says_whole(b, "Peg a corner first: Enter, go to the other corner, and Enter "
+			"again.");
 	}
 	desk_answer(b, ROWS { "Straight run", "Width: 1 ft", NULL });
 	peg(b, (struct place){ 2, 2 }, (struct place){ 4, 2 });
@@ -233,7 +234,7 @@ START_TEST(a_run_along_the_axis_is_as_wide_as_asked_where_it_can_be)
 	peg(b, (struct place){ 4, 0 }, (struct place){ 4, 2 });
 	desk_press(b, PRESS_ENTER);
 	desk_check(b, ROWS { "...pp...", "...pp...", "...pp...", NULL });
-	desk_says(b, "A width of 2 ft: 2 cells.");
+	desk_says_whole(b, "A width of 2 ft: 2 cells.");
 	desk_free(b);
 }
 END_TEST
@@ -246,13 +247,13 @@ START_TEST(what_width_it_becomes_with_the_mirror_is_said_before)
 		"Lay a straight run", "Width: 3 ft", "Lay it so", NULL });
 	peg(b, (struct place){ 4, 0 }, (struct place){ 4, 2 });
 	desk_press(b, PRESS_ENTER);
-	desk_asked(b, "With the mirror it is 4 ft wide, 4 cells. 3 ft about the axis needs cells "
-		"of 6 in.");
+	desk_asked_whole(b, "With the mirror it is 4 ft wide, 4 cells. 3 ft about the axis needs "
+		"cells of 6 in.");
 	desk_check(b, ROWS { "........", "........", "........", NULL });
 	ck_assert_int_eq(editor_state(&b->editor), STATE_PEGGED);
 	desk_press(b, PRESS_ENTER);
 	desk_check(b, ROWS { "..pppp..", "..pppp..", "..pppp..", NULL });
-	desk_says(b, "A width of 4 ft: 4 cells.");
+	desk_says_whole(b, "A width of 4 ft: 4 cells.");
 	desk_free(b);
 }
 END_TEST
@@ -265,12 +266,12 @@ START_TEST(a_run_bends_at_each_peg_with_its_corners_whole)
 		"Lay a straight run", "Width: 2 ft", NULL });
 	peg(b, (struct place){ 0, 0 }, (struct place){ 3, 0 });
 	desk_press(b, PRESS_ENTER);
-	desk_says(b, "It bends here.");
+	desk_says_whole(b, "It bends here. Go on and press Enter: lay the run, or bend again.");
 	b->editor.cursor = (struct place){ 3, 3 };
 	desk_press(b, PRESS_ENTER);
 	b->editor.cursor = (struct place){ 6, 3 };
 	desk_press(b, PRESS_ENTER);
-	desk_asked(b, "Lay a bent run");
+	desk_asked_whole(b, "Lay a bent run");
 	desk_check(b, ROWS { "ppppp..", "ppppp..", "...pp..", "...pppp", "...pppp", NULL });
 	desk_press(b, PRESS_BACKSPACE);
 	desk_check(b, nothing);
@@ -301,14 +302,14 @@ START_TEST(a_disc_lies_about_the_cursor_or_in_the_rectangle)
 	b->editor.cursor = (struct place){ 1, 1 };
 	desk_do(b, ACT_DISC);
 	desk_check(b, ROWS { "ppp....", "ppp....", "ppp....", ".......", ".......", NULL });
-	desk_says(b, "A diameter of 3 ft: 3 cells.");
+	desk_says_whole(b, "A diameter of 3 ft: 3 cells.");
 	desk_type(b, ".");
 	peg(b, (struct place){ 0, 0 }, (struct place){ 6, 4 });
 	desk_press(b, PRESS_ENTER);
 	ck_assert_str_eq(b->offered, "Diameter: 5 ft\n");
 	desk_type(b, "p");
 	desk_press(b, PRESS_ENTER);
-	desk_asked(b, "About this middle it is 3 ft x 3 ft in cells, 3 x 3.");
+	desk_asked_whole(b, "About this middle it is 3 ft x 3 ft in cells, 3 x 3.");
 	desk_check(b, ROWS { "ppp....", "ppppp..", "ppppp..", "..ppp..", ".......", NULL });
 	desk_free(b);
 }
@@ -330,7 +331,8 @@ START_TEST(corners_are_rounded_and_walls_that_then_fail_are_said_before)
 		NULL });
 	peg(b, (struct place){ 0, 0 }, (struct place){ 6, 4 });
 	desk_press(b, PRESS_ENTER);
-	desk_asked(b, "more of walls. A side of 1 ft is too short for the wall");
+	desk_asked_whole(b, "8 snags more of walls. A side of 1 ft is too short for the wall: it "
+		"takes 1 ft 6 in, the block's depth and the shortest piece.");
 	desk_check(b, ROWS { ".ppppp.", "ppppppp", "ppppppp", "ppppppp", ".ppppp.", NULL });
 	desk_free(b);
 }
@@ -348,7 +350,8 @@ START_TEST(of_walls_that_then_fail_a_new_one_is_told)
 		NULL });
 	peg(b, (struct place){ 4, 0 }, (struct place){ 10, 5 });
 	desk_press(b, PRESS_ENTER);
-	desk_asked(b, "more of walls. A side of 1 ft is too short for the wall");
+	desk_asked_whole(b, "8 snags more of walls. A side of 1 ft is too short for the wall: it "
+		"takes 2 ft 3 in, the block's depth and the shortest piece.");
 	desk_free(b);
 }
 END_TEST

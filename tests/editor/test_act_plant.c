@@ -59,7 +59,8 @@ START_TEST(a_new_plant_is_in_hand)
 	struct desk *b = sit();
 
 	add_rose(b);
-	desk_says(b, "In hand: r Rose. Space sets one at the cursor; Plant a drift fills a bed");
+	desk_says_whole(b, "In hand: r Rose. Space sets one at the cursor; Plant a drift fills a "
+		"bed with it.");
 	ck_assert_int_eq(b->editor.hand, 'r');
 	ck_assert_str_eq(plant(b, 0)->name, "Rose");
 	ck_assert_int_eq(plant_spacing(plant(b, 0), UNITS_IMPERIAL), 3 * NM_PER_FOOT);
@@ -180,19 +181,19 @@ START_TEST(space_sets_a_specimen_and_delete_lifts_it_before_the_ground)
 	ck_assert(place_equal(plant(b, 0)->specimens[1], (struct place){ 5, 1 }));
 	check_here(b, "Plant: r Rose, 3 ft wide, 4 ft tall\n");
 	desk_type(b, " ");
-	desk_says(b, "It stands there already.");
+	desk_says_whole(b, "It stands there already.");
 	desk_press(b, PRESS_DELETE);
-	desk_says(b, "Lifted: r Rose. Delete again lifts the ground.");
+	desk_says_whole(b, "Lifted: r Rose. Delete again lifts the ground.");
 	ck_assert_uint_eq(plant(b, 0)->specimen_count, 0);
 	desk_check(b, ROWS { "bb.p.bb", "bb...bb", "..S....", NULL });
 	desk_press(b, PRESS_DELETE);
 	desk_check(b, ROWS { "bb.p.bb", "b.....b", "..S....", NULL });
 	desk_press(b, PRESS_BACKSPACE);
 	desk_press(b, PRESS_BACKSPACE);
-	desk_says(b, "Taken back: Lift");
+	desk_says_whole(b, "Taken back: Lift; 3 more can be.");
 	ck_assert_uint_eq(plant(b, 0)->specimen_count, 2);
 	desk_press(b, PRESS_BACKSPACE);
-	desk_says(b, "Taken back: Lay (r Rose)");
+	desk_says_whole(b, "Taken back: Lay (r Rose); 2 more can be.");
 	desk_free(b);
 }
 END_TEST
@@ -204,11 +205,11 @@ START_TEST(no_plant_stands_on_a_path_and_no_image_does)
 	add_rose(b);
 	go(b, 3, 0);
 	desk_type(b, " ");
-	desk_says(b, "No plant stands on p p: go to a bed, a lawn or open ground.");
+	desk_says_whole(b, "No plant stands on p p: go to a bed, a lawn or open ground.");
 	ck_assert_uint_eq(plant(b, 0)->specimen_count, 0);
 	go(b, 4, 2);
 	desk_type(b, "| ");
-	desk_says(b, "Images on paths or fixtures are left out.");
+	desk_says_whole(b, "Images on paths or fixtures are left out.");
 	ck_assert_uint_eq(plant(b, 0)->specimen_count, 1);
 	desk_free(b);
 }
@@ -222,14 +223,17 @@ START_TEST(shapes_are_not_laid_of_plants)
 	add_rose(b);
 	go(b, 1, 1);
 	desk_type(b, "=");
-	desk_says(b, "r Rose is a plant: Space sets one at the cursor, and Plant a drift (!)");
+	desk_says_whole(b, "r Rose is a plant: Space sets one at the cursor, and Plant a drift "
+		"(!) fills a bed with it. For this take ground in hand.");
 	ck_assert(!b->editor.is_trailing);
 	desk_type(b, "*");
-	desk_says(b, "is a plant");
+	desk_says_whole(b, "r Rose is a plant: Space sets one at the cursor, and Plant a drift "
+		"(!) fills a bed with it. For this take ground in hand.");
 	desk_press(b, PRESS_ENTER);
 	desk_answer(b, ANSWERS { "Fill it", NULL });
 	desk_press(b, PRESS_ENTER);
-	desk_says(b, "is a plant");
+	desk_says_whole(b, "r Rose is a plant: Space sets one at the cursor, and Plant a drift "
+		"(!) fills a bed with it. For this take ground in hand.");
 	ck_assert(b->editor.is_pegged);
 	desk_press(b, PRESS_ESCAPE);
 	/* and taking one ends a trail */
@@ -246,10 +250,10 @@ START_TEST(a_letter_that_is_nobodys_is_told_with_plants_among_the_rest)
 
 	add_rose(b);
 	desk_type(b, "bz");
-	desk_says(b, "z is not in the legend: b b, p p, S S, r Rose, . open ground.");
+	desk_says_whole(b, "z is not in the legend: b b, p p, S S, r Rose, . open ground.");
 	ck_assert_int_eq(b->editor.hand, 'b');
 	desk_type(b, "r");
-	desk_says(b, "In hand: r Rose.");
+	desk_says_whole(b, "In hand: r Rose.");
 	desk_free(b);
 }
 END_TEST
@@ -298,7 +302,7 @@ START_TEST(a_crop_that_takes_plants_asks_first)
 	desk_answer(b, ANSWERS { "Each side by measure", "Bottom: -1 ft", "Leave the plan as it is",
 		NULL });
 	desk_do(b, ACT_SIZE);
-	desk_asked(b, "1 plant");
+	desk_asked_whole(b, "1 cell of fixture, 1 plant would go.");
 	desk_free(b);
 }
 END_TEST
@@ -315,7 +319,7 @@ START_TEST(a_band_of_a_bed_is_filled_with_its_image_and_emptied)
 	desk_answer(b, ANSWERS { "Its front", "This bed", NULL });
 	desk_do(b, ACT_DRIFT);
 	desk_answered(b);
-	desk_says(b, "r Rose fills it; Backspace takes it back.");
+	desk_says_whole(b, "r Rose fills it; Backspace takes it back.");
 	ck_assert_uint_eq(plant(b, 0)->drift_count, 2);
 	check_here(b, "In front: r Rose\n");
 	go(b, 6, 1); /* another cell of the image */
@@ -326,7 +330,7 @@ START_TEST(a_band_of_a_bed_is_filled_with_its_image_and_emptied)
 	check_here(b, "At the back: r Rose\n");
 	desk_answer(b, ANSWERS { "r Rose: front of bed B1", NULL });
 	desk_do(b, ACT_DRIFT_OUT);
-	desk_says(b, "Lifted: r Rose: front of bed B1; Backspace");
+	desk_says_whole(b, "Lifted: r Rose: front of bed B1; Backspace takes it back.");
 	ck_assert_uint_eq(plant(b, 0)->drift_count, 1);
 	desk_free(b);
 }
@@ -339,9 +343,9 @@ START_TEST(only_a_bed_is_filled)
 	add_rose(b);
 	go(b, 2, 1);
 	desk_do(b, ACT_DRIFT);
-	desk_says(b, "Go to the bed that is to be filled");
+	desk_says_whole(b, "Go to the bed that is to be filled, and pick this again.");
 	desk_do(b, ACT_DRIFT_OUT);
-	desk_says(b, "There is no drift yet.");
+	desk_says_whole(b, "There is no drift yet.");
 	desk_free(b);
 }
 END_TEST
@@ -363,7 +367,7 @@ START_TEST(without_a_plant_in_hand_it_is_asked_which)
 	ck_assert_uint_eq(plant(b, 0)->drift_count, 1);
 	desk_answer(b, ANSWERS { "t Thyme", "All of it", "This bed", NULL });
 	desk_do(b, ACT_DRIFT);
-	desk_says(b, "It is filled so already.");
+	desk_says_whole(b, "It is filled so already.");
 	desk_free(b);
 }
 END_TEST

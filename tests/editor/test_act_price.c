@@ -105,7 +105,7 @@ static void check_offered(const char *part)
 START_TEST(a_plot_without_a_book_is_given_a_new_one_in_one_step)
 {
 	PRICE("File: yard.json; Currency: CAD", "");
-	desk_says(desk, "A new price book is in ");
+	desk_says_whole(desk, "A new price book is in FOLDER/yard.json.");
 	ck_assert_str_eq(desk->asked, "Which price?");
 	check_offered(PIECE ": no price\n");
 	check_offered("Turf, bulk 1 sq ft: no price\n");
@@ -122,7 +122,7 @@ END_TEST
 START_TEST(its_name_and_currency_are_offered_and_the_card_may_be_left)
 {
 	PRICE("");
-	desk_asked(desk, "A price book for this plot");
+	desk_asked_whole(desk, "A price book for this plot");
 	ck_assert_str_eq(desk->offered, "File: prices.json\nCurrency: \n");
 	ck_assert(editor_is_saved(&desk->editor));
 	ck_assert(!file_stamp(book).exists);
@@ -135,7 +135,7 @@ START_TEST(a_book_that_is_there_is_taken_as_it_is)
 {
 	put(OURS);
 	PRICE("File: yard.json; Currency: CAD", "");
-	desk_says(desk, "The price book is ");
+	desk_says_whole(desk, "The price book is FOLDER/yard.json.");
 	check_holds("\"Ours.\"");
 	check_offered(PIECE ": 2.50\n" PALLET ": no price\n");
 	desk_line(desk, "Costs", "In USD", "Goods");
@@ -179,7 +179,7 @@ START_TEST(a_book_that_is_named_but_missing_is_made_under_its_name)
 	lay_out(OURS);
 	remove(book);
 	PRICE("Currency: USD", "");
-	desk_says(desk, "A new price book is in ");
+	desk_says_whole(desk, "A new price book is in FOLDER/yard.json.");
 	check_holds("\"currency\": \"USD\"");
 	check_offered(PIECE ": no price\n");
 }
@@ -190,7 +190,7 @@ START_TEST(where_nothing_is_bought_there_is_nothing_to_price_and_no_book_is_made
 	struct desk *b = desk_new(ROWS { "..", "..", NULL });
 
 	desk_do(b, ACT_PRICE);
-	desk_says(b, "Nothing is bought for this plot yet.");
+	desk_says_whole(b, "Nothing is bought for this plot yet.");
 	ck_assert(!block_value(&b->editor.plot->details.head, HEAD_PRICES)->set);
 	desk_free(b);
 }
@@ -207,7 +207,7 @@ START_TEST(a_price_is_written_and_counted_and_all_else_is_kept)
 	lay_out(OURS);
 	before = holds();
 	PRICE(PIECE, "Price: 2.75", "");
-	desk_says(desk, "1 price written into yard.json.");
+	desk_says_whole(desk, "1 price written into yard.json.");
 	after = holds();
 	expected = cJSON_ParseWithLength(before.bytes, before.length);
 	got = cJSON_ParseWithLength(after.bytes, after.length);
@@ -295,7 +295,7 @@ START_TEST(another_pack_goes_beside_those_that_are_there)
 	check_offered("pallet 40: no price\nWall block 16 in x 8 in x 6 in, pallet 60: 120.00\n");
 	ck_assert_str_eq(desk->asked, "Wall block 16 in x 8 in x 6 in is written. Which price "
 		"next?");
-	desk_says(desk, "1 price written into yard.json.");
+	desk_says_whole(desk, "1 price written into yard.json.");
 	PRICE("Another pack", "", "");
 	ck_assert_str_eq(desk->all_asked, "Which price?\nAnother pack of what?\nWhich price?\n");
 	PRICE("Another pack", "Wall block 16 in x 8 in x 6 in", "", "");
@@ -334,7 +334,7 @@ START_TEST(the_list_begins_at_what_has_no_price_and_goes_on_from_there)
 	ck_assert_str_eq(desk->first, "Base stone, bag 1/2 cu ft");
 	PRICE(PALLET, "Price: 80", "");
 	ck_assert_msg(strncmp(desk->first, "Adhesive, cartridge", 19) == 0, "%s", desk->first);
-	desk_says(desk, "1 price written");
+	desk_says_whole(desk, "1 price written into yard.json.");
 	PRICE("Adhesive, cartridge, piece 1", "Spec: grey", "");
 	ck_assert_msg(strncmp(desk->first, "Topsoil", 7) == 0, "%s", desk->first);
 }
@@ -506,7 +506,7 @@ START_TEST(what_somebody_else_wrote_meanwhile_is_kept)
 	while_filled(HEAD "'goods': [{'item': 'mulch', 'packs': [{'pack': 'bag', 'size': '50 L', "
 		"'price': 6}]}, " BLOCKS "], 'rates': {'block': '0.1 h per each'}}");
 	PRICE(PIECE, "Price: 3", "");
-	desk_says(desk, "1 price written");
+	desk_says_whole(desk, "1 price written into yard.json.");
 	check_holds("{ \"size\": 1, \"pack\": \"piece\", \"price\": 3.00 }");
 	check_holds("\"size\": \"50 L\", \"price\": 6.00");
 	check_holds("\"rates\": { \"block\": \"0.1 h per each\" }");
@@ -534,7 +534,8 @@ START_TEST(a_book_that_is_spoilt_meanwhile_is_told_in_the_card)
 		"yard.json:2:12: found nothing, expected a price book in JSON"), "%s",
 		desk->fault);
 	check_holds("\"goods\": [");
-	desk_says(desk, "No prices: ");
+	desk_says_whole(desk, "No prices: FOLDER/yard.json:2:12: found nothing, expected a price "
+		"book in JSON");
 }
 END_TEST
 
@@ -545,7 +546,7 @@ START_TEST(a_book_that_is_gone_meanwhile_is_told_and_not_made_again)
 	PRICE(PIECE, "Price: 3", "", "");
 	ck_assert_msg(strstr(desk->fault, "Nothing written: cannot open "), "%s", desk->fault);
 	ck_assert(!file_stamp(book).exists);
-	desk_asked(desk, "A price book for this plot");
+	desk_asked_whole(desk, "A price book for this plot");
 }
 END_TEST
 

@@ -113,7 +113,7 @@ START_TEST(saved_as_another_file_the_session_goes_on_there)
 	stroke();
 	ANSWER(typed);
 	desk_do(desk, ACT_SAVE_AS);
-	desk_says(desk, "Saved in ");
+	desk_says_whole(desk, "Saved in FOLDER/other.plot.");
 	ck_assert_str_eq(desk->editor.store.path, other);
 	ck_assert_str_eq(desk->editor.name, "other.plot");
 	ck_assert(editor_is_saved(&desk->editor));
@@ -144,7 +144,7 @@ START_TEST(a_copy_moves_nothing)
 	stroke();
 	ANSWER(typed);
 	desk_do(desk, ACT_COPY);
-	desk_says(desk, "A copy is in ");
+	desk_says_whole(desk, "A copy is in FOLDER/other.plot.");
 	ck_assert_str_eq(desk->editor.store.path, desk->path);
 	ck_assert(!editor_is_saved(&desk->editor));
 	check_holds(other, "  b...\n");
@@ -183,6 +183,7 @@ START_TEST(a_file_that_is_there_is_asked_about)
 	ck_assert(!editor_is_saved(&desk->editor));
 	ANSWER(typed, "Write over it");
 	desk_do(desk, act);
+	desk_asked_whole(desk, "FOLDER/other.plot is there already.");
 	check_holds(other, "  b...\n");
 }
 END_TEST
@@ -195,7 +196,7 @@ START_TEST(what_cannot_be_written_is_said_and_nothing_moves)
 	ck_assert_ptr_nonnull(strstr(desk->fault, "No such file or directory"));
 	ck_assert_str_eq(desk->editor.store.path, desk->path);
 	desk_do(desk, ACT_SAVE);
-	desk_says(desk, "Saved in ");
+	desk_says_whole(desk, "Saved in FOLDER/garden.plot.");
 }
 END_TEST
 
@@ -222,7 +223,8 @@ START_TEST(that_there_can_be_no_lock_for_the_new_file_is_said)
 	ck_assert_int_eq(mkdir(lock, 0700), 0);
 	ANSWER(typed);
 	desk_do(desk, ACT_SAVE_AS);
-	desk_says(desk, "No lock can be had here");
+	desk_says_whole(desk, "Saved in FOLDER/other.plot. No lock can be had here: see that "
+		"nobody else draws this plot.");
 }
 END_TEST
 
@@ -359,7 +361,8 @@ START_TEST(a_book_that_is_not_beside_the_new_file_keeps_its_name_or_gets_its_pla
 	ANSWER(typed_deeper,
 		is_full ? "Write its place in full" : "Keep its name");
 	desk_do(desk, act);
-	desk_asked(desk, "The price book prices.json is not beside the new file");
+	desk_asked_whole(desk, "The price book prices.json is not beside the new file; it is "
+		"FOLDER/prices.json.");
 	snprintf(full, sizeof full, "prices \"%s/prices.json\"\n", desk->folder);
 	check_holds(deeper, is_full ? full : "prices \"prices.json\"\n");
 	/* The plot here has the same, but where a copy was written. */
@@ -368,6 +371,23 @@ START_TEST(a_book_that_is_not_beside_the_new_file_keeps_its_name_or_gets_its_pla
 	ck_assert(act == ACT_COPY || editor_is_saved(&desk->editor));
 	editor_refresh(&desk->editor);
 	ck_assert_int_eq(desk->editor.has_book, is_full || act == ACT_COPY);
+}
+END_TEST
+
+START_TEST(a_place_as_long_as_a_plot_can_hold_is_offered_and_a_longer_one_is_not)
+{
+	int most = (int)attribute_row(HEAD_PRICES)->rule.most;
+	char name[256] = "";
+
+	memset(name, 'a', (size_t)(most + _i) - strlen(desk->folder) - strlen("/"));
+	book_lay(name);
+	book_name_set(name);
+	if (_i)
+		ANSWER(typed_deeper);
+	else
+		ANSWER(typed_deeper, "Write its place in full");
+	desk_do(desk, ACT_COPY);
+	check_holds(deeper, _i ? "prices \"aa" : "prices \"/");
 }
 END_TEST
 
@@ -429,6 +449,8 @@ Suite *test_suite(void)
 	tcase_add_checked_fixture(book, setup, teardown);
 	tcase_add_loop_test(book,
 		a_book_that_is_not_beside_the_new_file_keeps_its_name_or_gets_its_place, 0, 4);
+	tcase_add_loop_test(book,
+		a_place_as_long_as_a_plot_can_hold_is_offered_and_a_longer_one_is_not, 0, 2);
 	tcase_add_test(book, a_book_that_is_found_from_there_too_is_not_asked_about);
 	tcase_add_test(book, where_there_is_no_such_folder_nothing_is_asked_of_the_book);
 	tcase_add_test(book, where_the_question_about_the_book_is_left_nothing_is_written);

@@ -35,7 +35,7 @@ START_TEST(each_side_grows_or_is_cropped_by_a_length_or_by_cells_in_one_step)
 	ck_assert_str_eq(b->offered, "Left: \nTop: \nRight: \nBottom: \n");
 	desk_check(b, ROWS { "....", "....", ".bbb", ".bp.", "...S", NULL });
 	ck_assert(b->editor.cursor.x == 3 && b->editor.cursor.y == 3);
-	desk_says(b, "4 ft x 5 ft now, 4 x 5 cells");
+	desk_says_whole(b, "The plan is 4 ft x 5 ft now, 4 x 5 cells.");
 	ck_assert_uint_eq(history_undo_count(b->editor.history), 1);
 	desk_press(b, PRESS_BACKSPACE);
 	desk_check(b, start);
@@ -51,10 +51,10 @@ START_TEST(what_would_go_is_said_and_asked_before)
 	desk_answer(b, ROWS { "Each side by measure", "Left: -2 ft", "Leave the plan as it is",
 		"Each side by measure", "Left: -2 ft", "Crop it all the same", NULL });
 	desk_do(b, ACT_SIZE);
-	desk_asked(b, "3 cells of bed, 1 of path ");
+	desk_asked_whole(b, "3 cells of bed, 1 of path would go.");
 	ck_assert_str_eq(b->offered, "Leave the plan as it is\nCrop it all the same\n");
 	desk_check(b, start);
-	desk_says(b, "left as it is");
+	desk_says_whole(b, "The plan is left as it is.");
 	desk_do(b, ACT_SIZE);
 	desk_check(b, ROWS { "b..", "...", "S..", NULL });
 	ck_assert(b->editor.cursor.x == 0 && b->editor.cursor.y == 1);
@@ -86,13 +86,13 @@ START_TEST(what_is_around_and_would_go_is_said_too)
 	desk_answer(b, ROWS { "Crop all right of the cursor", "Leave the plan as it is",
 		"Each side by measure", "Right: -1 cell", "Crop it all the same", NULL });
 	desk_do(b, ACT_SIZE);
-	desk_asked(b, "2 ft of services, 1 thing kept, 1 tie, the drop, the tap, the finished "
-		"level would go.");
+	desk_asked_whole(b, "2 ft of services, 1 thing kept, 1 tie, the drop, the tap, the "
+		"finished level would go.");
 	ties_add(&editor_edit(&b->editor)->details.around.ties, (struct place){ 5, 3 },
 		memory_string("Pier"), NM_PER_M);
 	editor_stroke(&b->editor);
 	desk_do(b, ACT_SIZE);
-	desk_asked(b, "1 ft of services, 2 ties, the drop, the tap would go.");
+	desk_asked_whole(b, "1 ft of services, 2 ties, the drop, the tap would go.");
 	ck_assert_uint_eq(b->editor.plot->details.around.kept.count, 1);
 	ck_assert_uint_eq(b->editor.plot->details.around.ties.count, 0);
 	desk_press(b, PRESS_BACKSPACE);
@@ -138,7 +138,7 @@ START_TEST(at_the_edge_there_is_nothing_to_crop)
 	b->editor.cursor = (struct place){ 0, 0 };
 	desk_answer(b, ROWS { "Crop all left of the cursor", "Each side by measure", "", NULL });
 	desk_do(b, ACT_SIZE);
-	desk_says(b, "has that size already");
+	desk_says_whole(b, "The plan has that size already.");
 	desk_do(b, ACT_SIZE);
 	desk_check(b, start);
 	ck_assert(editor_is_saved(&b->editor));
@@ -156,7 +156,7 @@ START_TEST(the_plan_is_cropped_to_the_mark_from_either_list)
 	b->editor.cursor = (struct place){ 1, 0 };
 	desk_press(b, PRESS_ENTER);
 	desk_do(b, ACT_SIZE);
-	desk_asked(b, "2 cells of bed, 1 of fixture ");
+	desk_asked_whole(b, "2 cells of bed, 1 of fixture would go.");
 	desk_check(b, ROWS { "bb", "p.", NULL });
 	ck_assert_int_eq(editor_state(&b->editor), STATE_REST);
 	desk_press(b, PRESS_ENTER);
@@ -164,7 +164,8 @@ START_TEST(the_plan_is_cropped_to_the_mark_from_either_list)
 	desk_press(b, PRESS_ENTER);
 	ck_assert_int_eq(b->editor.plot->ground.columns, 1);
 	desk_type(b, "!");
-	desk_says(b, "Nothing is marked");
+	desk_says_whole(b, "Nothing is marked: pick Mark this region from !, or peg two corners "
+		"with Enter and pick Mark it.");
 	desk_free(b);
 }
 END_TEST
@@ -203,9 +204,10 @@ START_TEST(a_set_axis_moves_with_the_ground_and_its_loss_is_said)
 	desk_do(b, ACT_SIZE);
 	ck_assert_int_eq(mirror_of(b->editor.plot).across, 6);
 	ck_assert_int_eq(mirror_of(b->editor.plot).down, 3);
-	desk_says(b, "The mirror has ");
+	desk_says_whole(b, "The plan is 7 ft x 4 ft now, 7 x 4 cells. The mirror has 3 faults.");
 	desk_do(b, ACT_SIZE);
-	desk_says(b, "both stand in the middle");
+	desk_says_whole(b, "The plan is 3 ft x 4 ft now, 3 x 4 cells. The axis fell outside; "
+		"both stand in the middle. The mirror has 2 faults.");
 	ck_assert(!block_value(&b->editor.plot->details.head, HEAD_AXIS)->set);
 	desk_free(b);
 }

@@ -90,9 +90,12 @@ START_TEST(several_at_one_cell_are_told_in_turn)
 	editor_stroke(&b->editor);
 	for (int round = 0; round < 2; round++) {
 		desk_type(b, ",");
-		desk_says(b, "Snag 1 of 2: 9 ft high");
+		desk_says_whole(b, "Snag 1 of 2: 9 ft high and 1 ft across its narrower way, "
+			"over 3 ft: fix it against tipping. Cure: change the plan, or Height on "
+			"the card S S.");
 		desk_type(b, ",");
-		desk_says(b, "Snag 2 of 2: No path touches this fixture. Cure: change the plan.");
+		desk_says_whole(b, "Snag 2 of 2: No path touches this fixture. Cure: change the "
+			"plan.");
 		check_at(b, (struct place){ 2, 1 });
 	}
 	desk_free(b);
@@ -147,7 +150,7 @@ START_TEST(where_one_is_cured_the_one_after_has_its_number)
 	check_at(b, (struct place){ 4, 0 });
 	desk_press(b, PRESS_DELETE);
 	desk_type(b, ",");
-	desk_says(b, "No path touches");
+	desk_says_whole(b, "Snag 2 of 2: No path touches this fixture. Cure: change the plan.");
 	check_at(b, (struct place){ 0, 2 });
 	desk_free(b);
 }
@@ -312,11 +315,11 @@ START_TEST(a_bed_of_the_page_is_gone_to)
 
 	turn_to(b, "Beds");
 	go_to(b, "B2 b b");
-	desk_asked(b, "The page Beds: go where?");
+	desk_asked_whole(b, "The page Beds: go where?");
 	ck_assert_str_eq(b->offered,
 		"B1 b b: 0 in, 0 in\nB2 b b: 6 ft, 3 ft\n");
 	check_at(b, (struct place){ 6, 3 });
-	desk_says(b, "B2 b b");
+	desk_says_whole(b, "B2 b b");
 	go_to(b, "");
 	check_at(b, (struct place){ 6, 3 });
 	desk_free(b);

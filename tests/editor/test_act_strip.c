@@ -29,7 +29,7 @@ START_TEST(what_is_offered_first_makes_the_path_under_the_cursor_wider)
 	ck_assert_str_eq(b->first, "Columns here");
 	ck_assert_str_eq(b->offered, "Width: 1 ft\n");
 	desk_check(b, ROWS { "bbpppbb", "bbpppbb", "ppppppp", NULL });
-	desk_says(b, "The plan is 7 ft x 3 ft now, 7 x 3 cells.");
+	desk_says_whole(b, "The plan is 7 ft x 3 ft now, 7 x 3 cells.");
 	b->editor.cursor = (struct place){ 0, 2 };
 	desk_do(b, ACT_STRIP_PUT);
 	ck_assert_str_eq(b->first, "Rows here");
@@ -70,7 +70,7 @@ START_TEST(what_cannot_be_is_refused_in_the_card)
 
 	desk_answer(b, ROWS { "Columns here", "Width: 2044 ft", "Width: 2 cells", "", NULL });
 	desk_do(b, ACT_STRIP_TAKE);
-	desk_asked(b, "Take out columns");
+	desk_asked_whole(b, "Take out columns");
 	ck_assert_str_eq(b->fault, "There are not 2 columns to be taken out here.");
 	desk_answer(b, ROWS { "Columns here", "Width: 2044 ft", "", NULL });
 	desk_do(b, ACT_STRIP_PUT);
@@ -88,8 +88,8 @@ START_TEST(what_happens_besides_is_said)
 	editor_stroke(&b->editor);
 	desk_answer(b, ROWS { "Columns here", "Width: 15 in", NULL });
 	desk_do(b, ACT_STRIP_TAKE);
-	desk_says(b, "Rounded to whole cells: 1.");
-	desk_says(b, "1 gate had no room any more and went.");
+	desk_says_whole(b, "The plan is 4 ft x 3 ft now, 4 x 3 cells. Rounded to whole cells: 1. "
+		"1 gate had no room any more and went.");
 	desk_check(b, ROWS { "bpbb", "bpbb", "pppp", NULL });
 	desk_free(b);
 }

@@ -47,18 +47,19 @@ START_TEST(farther_and_nearer_go_step_by_step_and_end_at_the_whole_plan)
 	struct desk *b = sit();
 
 	press(b, '\\');
-	desk_says(b, "Four columns and two rows a cell.");
+	desk_says_whole(b, "Four columns and two rows a cell.");
 	press(b, '\\');
-	desk_says(b, "the nearest view");
+	desk_says_whole(b, "This is the nearest view.");
 	press(b, '/');
-	desk_says(b, "Two columns a cell.");
+	desk_says_whole(b, "Two columns a cell.");
 	press(b, '/');
-	desk_says(b, "One column a cell.");
+	desk_says_whole(b, "One column a cell.");
 	press(b, '/');
-	desk_says(b, "1 x 2 cells, 1 ft x 2 ft");
+	desk_says_whole(b, "A character stands for 1 x 2 cells, 1 ft x 2 ft: what most of them "
+		"are.");
 	for (int i = 0; i < 20; i++)
 		press(b, '/');
-	desk_says(b, "whole plan");
+	desk_says_whole(b, "The whole plan is in view.");
 	ck_assert_int_eq(b->editor.view.zoom, view_whole(&b->editor.view, &b->editor.plot->ground));
 	for (int i = 0; i < 20; i++)
 		press(b, '\\');
@@ -88,9 +89,9 @@ START_TEST(a_plan_that_is_seen_whole_has_no_overview)
 
 	look(b);
 	press(b, '_');
-	desk_says(b, "whole plan");
+	desk_says_whole(b, "The whole plan is in view.");
 	press(b, '/');
-	desk_says(b, "whole plan");
+	desk_says_whole(b, "The whole plan is in view.");
 	ck_assert_int_eq(b->editor.view.zoom, 0);
 	desk_free(b);
 }
@@ -131,7 +132,7 @@ START_TEST(scrolling_goes_each_way_and_keeps_the_cursor_in_sight)
 	ck_assert(b->editor.cursor.x == 100 && b->editor.cursor.y == 50);
 	for (int i = 0; i < 30; i++)
 		press(b, scroll->key);
-	desk_says(b, "ends here");
+	desk_says_whole(b, "The plan ends here.");
 	ck_assert(scroll->x == 0 || b->editor.view.first.x == (scroll->x < 0 ? 0 : 176));
 	ck_assert(scroll->y == 0 || b->editor.view.first.y == (scroll->y < 0 ? 0 : 80));
 	desk_free(b);

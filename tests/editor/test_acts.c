@@ -96,7 +96,7 @@ START_TEST(a_place_beyond_the_plan_is_refused_and_one_without_a_unit_is_in_feet)
 	desk_answer(b, ROWS { "Across from the left: 4; Down from the top: 2 ft 6", NULL });
 	desk_type(b, "@");
 	check_cursor(b, 4, 2);
-	desk_says(b, "4 ft across, 2 ft down.");
+	desk_says_whole(b, "4 ft across, 2 ft down.");
 	desk_free(b);
 }
 END_TEST
@@ -113,7 +113,7 @@ START_TEST(a_letter_of_the_legend_is_taken_in_hand)
 	ck_assert_int_eq(b->editor.hand, 'S');
 	desk_type(b, ".");
 	ck_assert_int_eq(b->editor.hand, '.');
-	desk_says(b, ". open ground");
+	desk_says_whole(b, "In hand: . open ground.");
 	desk_free(b);
 }
 END_TEST
@@ -144,7 +144,7 @@ START_TEST(space_lays_what_is_in_hand_and_delete_lifts_it)
 	desk_check(b, ROWS { "......", ".p....", "......", "......", NULL });
 	ck_assert(!editor_is_saved(&b->editor));
 	desk_type(b, " ");
-	desk_says(b, "already");
+	desk_says_whole(b, "It lies there already.");
 	desk_press(b, PRESS_DELETE);
 	desk_check(b, ROWS { "......", "......", "......", "......", NULL });
 	desk_free(b);
@@ -190,7 +190,7 @@ START_TEST(two_pegs_fill_or_frame_a_rectangle)
 	desk_press(b, PRESS_RIGHT);
 	desk_press(b, PRESS_DOWN);
 	desk_press(b, PRESS_ENTER);
-	desk_asked(b, "b b, a rectangle of 3 ft x 3 ft");
+	desk_asked_whole(b, "b b, a rectangle of 3 ft x 3 ft:");
 	desk_check(b, ROWS { "......", ".bbb..", ".bbb..", ".bbb..", NULL });
 	ck_assert_int_eq(editor_state(&b->editor), STATE_REST);
 
@@ -229,7 +229,7 @@ START_TEST(a_flood_lays_over_one_patch)
 	desk_type(b, "p*");
 	desk_check(b, ROWS { "ppp.", "p.p.", "ppp.", NULL });
 	desk_type(b, "*");
-	desk_says(b, "already");
+	desk_says_whole(b, "It lies there already.");
 	desk_free(b);
 }
 END_TEST
@@ -245,7 +245,7 @@ START_TEST(esc_goes_one_step_back_and_never_loses_a_cell)
 	desk_press(b, PRESS_ESCAPE);
 	ck_assert_int_eq(editor_state(&b->editor), STATE_REST);
 	desk_press(b, PRESS_ESCAPE);
-	desk_says(b, "There is nothing to go back from");
+	desk_says_whole(b, "There is nothing to go back from. < leaves, ? helps.");
 	ck_assert(!b->editor.is_over);
 	desk_check(b, ROWS { "......", ".b....", "......", "......", NULL });
 	desk_free(b);
@@ -361,7 +361,8 @@ START_TEST(turning_the_mirror_on_counts_its_faults)
 
 	desk_type(b, "|");
 	ck_assert_int_eq(b->editor.faults, 3);
-	desk_says(b, "3 cells differ");
+	desk_says_whole(b, "Mirror left-right: 3 cells differ from their images. Press & to copy "
+		"this side over.");
 	desk_free(b);
 }
 END_TEST
@@ -374,13 +375,13 @@ START_TEST(images_outside_the_plan_are_said_once_for_each_turn_of_the_mirror)
 	desk_type(b, "|");
 	b->editor.cursor = at(4, 0);
 	desk_type(b, " ");
-	desk_says(b, "outside the plan");
+	desk_says_whole(b, "Some images fall outside the plan; they are left out.");
 	desk_check(b, ROWS { "....b.", "......", "......", "......", NULL });
 	desk_press(b, PRESS_RIGHT);
 	desk_type(b, " ");
 	ck_assert_uint_eq(b->editor.message.length, 0);
 	desk_type(b, "||p ");
-	desk_says(b, "outside the plan");
+	desk_says_whole(b, "Some images fall outside the plan; they are left out.");
 	desk_free(b);
 }
 END_TEST
@@ -391,9 +392,9 @@ START_TEST(a_fold_copies_the_side_with_the_cursor)
 
 	desk_type(b, "|&");
 	desk_check(b, ROWS { "bbbb", "p..p", NULL });
-	desk_says(b, "Folded");
+	desk_says_whole(b, "Folded: this side lies on the other now.");
 	desk_type(b, "&");
-	desk_says(b, "match already");
+	desk_says_whole(b, "Both sides match already.");
 	desk_press(b, PRESS_BACKSPACE);
 	b->editor.cursor = at(3, 0);
 	desk_type(b, "&");
@@ -410,7 +411,7 @@ START_TEST(a_fold_asks_for_a_mirror_and_for_a_side)
 	desk_says(b, "mirror is off");
 	b->editor.cursor = at(1, 0);
 	desk_type(b, "|&");
-	desk_says(b, "on the axis");
+	desk_says_whole(b, "The cursor is on the axis: move it to the side to be copied.");
 	desk_check(b, ROWS { "bbp", "p.b", NULL });
 	desk_free(b);
 }
@@ -437,7 +438,7 @@ START_TEST(strokes_are_taken_back_and_put_back_where_they_happened)
 	desk_type(b, "+");
 	desk_check(b, ROWS { "......", ".b.p..", "......", "......", NULL });
 	desk_type(b, "+");
-	desk_says(b, "Nothing was taken back");
+	desk_says_whole(b, "Nothing was taken back that could be put back.");
 	desk_free(b);
 }
 END_TEST
@@ -447,7 +448,7 @@ START_TEST(there_is_an_end_to_taking_back)
 	struct desk *b = desk_new(ROWS { "b", NULL });
 
 	desk_press(b, PRESS_BACKSPACE);
-	desk_says(b, "no stroke");
+	desk_says_whole(b, "There is no stroke to take back.");
 	desk_free(b);
 }
 END_TEST
@@ -574,7 +575,7 @@ START_TEST(saving_writes_the_plot_and_a_change_makes_it_unsaved_again)
 	ck_assert(!editor_is_saved(&b->editor));
 	desk_do(b, ACT_SAVE);
 	ck_assert(editor_is_saved(&b->editor));
-	desk_says(b, "Saved in ");
+	desk_says_whole(b, "Saved in FOLDER/garden.plot.");
 	read_file(b->path, &bytes);
 	ck_assert_ptr_nonnull(strstr(bytes.bytes, "\n  ......\n  .b....\n"));
 	desk_press(b, PRESS_DELETE);
@@ -634,7 +635,8 @@ START_TEST(what_cannot_be_saved_is_said_and_stays_unsaved)
 	editor_take(&b->editor, &plot, true);
 	desk_press(b, PRESS_DELETE);
 	desk_do(b, ACT_SAVE);
-	desk_says(b, "Not saved: ");
+	desk_says_whole(b, "Not saved: cannot write no/such/folder/garden.plot: No such file or "
+		"directory.");
 	ck_assert(!editor_is_saved(&b->editor));
 	desk_free(b);
 }
@@ -662,7 +664,8 @@ START_TEST(a_takeoff_goes_beside_the_plot_as_text_or_by_its_name_as_json)
 	snprintf(typed, sizeof typed, "File: %s/garden.json", b->folder);
 	desk_answer(b, (const char *[]){ "All of it", typed, NULL });
 	desk_do(b, ACT_TAKEOFF);
-	desk_says(b, "Takeoff written to ");
+	desk_says_whole(b, "Takeoff written to FOLDER/garden.json. It is incomplete: see the "
+		"snags.");
 	text_clear(&bytes);
 	read_file(typed + strlen("File: "), &bytes);
 	ck_assert_int_eq(bytes.bytes[0], '{');
@@ -684,7 +687,7 @@ START_TEST(a_part_of_the_takeoff_is_written_by_itself_beside_the_plot)
 			part_tells((enum part)part));
 	desk_answer(b, ROWS { "", NULL });
 	desk_do(b, ACT_TAKEOFF);
-	desk_asked(b, "Write which part of the takeoff?");
+	desk_asked_whole(b, "Write which part of the takeoff?");
 	ck_assert_str_eq(b->offered, answers.bytes);
 	ck_assert_str_eq(b->first, "All of it");
 
@@ -707,7 +710,8 @@ START_TEST(a_part_of_the_takeoff_is_written_by_itself_beside_the_plot)
 	}
 	desk_answer(b, (const char *[]){ "Shopping", typed, NULL });
 	desk_do(b, ACT_TAKEOFF);
-	desk_says(b, "Takeoff written to ");
+	desk_says_whole(b, "Takeoff written to FOLDER/garden-shopping.txt. 1 snag: read before "
+		"anything is bought.");
 	read_file(path, &bytes);
 	ck_assert_int_eq(strncmp(bytes.bytes, "parterre takeoff 1\n\nShopping --", 31), 0);
 	ck_assert_ptr_nonnull(strstr(bytes.bytes, "Wall block"));
@@ -728,7 +732,7 @@ START_TEST(a_table_goes_by_its_name_and_what_is_filled_in_is_not_lost_unasked)
 	snprintf(typed, sizeof typed, "File: %s/garden.csv", b->folder);
 	desk_answer(b, (const char *[]){ "All of it", typed, NULL });
 	desk_do(b, ACT_TAKEOFF);
-	desk_says(b, "Takeoff written to ");
+	desk_says_whole(b, "Takeoff written to FOLDER/garden.csv.");
 	read_file(typed + strlen("File: "), &bytes);
 	ck_assert_int_eq(strncmp(bytes.bytes, "section,id,item,size,", 21), 0);
 	write_file(typed + strlen("File: "), "section,id,item,size,mine\r\n");
@@ -783,7 +787,7 @@ START_TEST(a_takeoff_replaces_another_file_only_if_so_told_and_never_the_plot)
 	desk_answer(b, (const char *[]){ "All of it", typed, "Leave that file alone", plot, typed,
 		"Write over it", NULL });
 	desk_do(b, ACT_TAKEOFF);
-	desk_says(b, "Takeoff written to ");
+	desk_says_whole(b, "Takeoff written to FOLDER/letter.txt.");
 	read_file(typed + strlen("File: "), &bytes);
 	ck_assert_int_eq(strncmp(bytes.bytes, "parterre takeoff", 16), 0);
 	text_clear(&bytes);
@@ -909,7 +913,7 @@ START_TEST(the_list_of_all_acts_names_each_key_and_does_what_is_picked)
 	desk_check(b, ROWS { "......", ".b....", "......", "......", NULL });
 	ck_assert_ptr_nonnull(strstr(b->offered, "Save: >\n"));
 	desk_type(b, "!");
-	desk_says(b, "digits: go several steps at once");
+	desk_says_whole(b, "digits: go several steps at once.");
 	desk_type(b, "!");
 	desk_free(b);
 }
@@ -947,7 +951,7 @@ START_TEST(a_key_without_an_act_changes_nothing)
 	for (size_t i = 0; i < sizeof keys / sizeof *keys; i++) {
 		ck_assert_ptr_null(acts_find(keys[i]));
 		desk_press(b, keys[i]);
-		desk_says(b, "does nothing");
+		desk_says_whole(b, "This key does nothing. Press ! for all that can be done.");
 	}
 	ck_assert(editor_is_saved(&b->editor));
 	check_cursor(b, 1, 1);
@@ -995,8 +999,8 @@ START_TEST(who_may_only_look_changes_nothing_and_is_told_why)
 	close(b->editor.store.lock.fd);
 	b->editor.store.lock.fd = -1;
 	desk_press(b, PRESS_DELETE);
-	desk_says(b, "Looking only: another session was drawing this plot and has left; start "
-		"again to draw.");
+	desk_says_whole(b, "Looking only: another session was drawing this plot and has left; "
+		"start again to draw. > Save as another file makes a plot of your own of it.");
 	desk_type(b, "<");
 	ck_assert(b->editor.is_over);
 	desk_free(b);

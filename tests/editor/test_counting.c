@@ -115,9 +115,10 @@ START_TEST(faults_are_said_right_by_the_act_that_makes_them)
 	struct desk *b = garden();
 
 	press_counting(b, "|");
-	desk_says(b, "Mirror left-right: 2 cells differ");
+	desk_says_whole(b, "Mirror left-right: 2 cells differ from their images. Press & to copy "
+		"this side over.");
 	press_counting(b, "'");
-	desk_says(b, "2 faults. Here is");
+	desk_says_whole(b, "2 faults. Here is l l; its image at 4 ft across, 2 ft down is S S.");
 	desk_free(b);
 }
 END_TEST
@@ -140,7 +141,7 @@ START_TEST(a_takeoff_is_written_only_with_figures_that_are_counted)
 	desk_answer(b, ROWS { "Write the takeoff: what to buy and do", "All of it",
 		answer, NULL });
 	press_counting(b, ">");
-	desk_says(b, "Takeoff written to");
+	desk_says_whole(b, "Takeoff written to FOLDER/out.txt. It is incomplete: see the snags.");
 	ck_assert(editor_is_counted(&b->editor));
 	ck_assert_int_eq(access(path, F_OK), 0);
 	desk_free(b);

@@ -59,10 +59,10 @@ START_TEST(the_layer_has_the_hours_of_the_printed_map)
 	struct desk *b = desk_in_sun("45");
 
 	desk_do(b, ACT_SHOW_SUN);
-	desk_says(b, "The mean of days from 21 March to 21 September.");
+	desk_says_whole(b, "The mean of days from 21 March to 21 September.");
 	check_map(b);
 	desk_do(b, ACT_SHOW_SUN);
-	desk_says(b, "The plan shows no hours of sun now.");
+	desk_says_whole(b, "The plan shows no hours of sun now.");
 	ck_assert(!light_of(&b->editor).is_asked);
 	desk_free(b);
 }
@@ -228,10 +228,12 @@ START_TEST(without_a_latitude_it_says_what_is_missing)
 	struct light light;
 
 	desk_do(b, ACT_SHOW_SUN);
-	desk_says(b, "No latitude is told. # has the card of the plot itself");
+	desk_says_whole(b, "No latitude is told. # has the card of the plot itself, with a field "
+		"for it.");
 	ck_assert_int_eq(b->editor.layer, LAYER_NONE);
 	desk_do(b, ACT_SHADOWS);
-	desk_says(b, "No latitude is told. # has the card of the plot itself");
+	desk_says_whole(b, "No latitude is told. # has the card of the plot itself, with a field "
+		"for it.");
 	ck_assert_str_eq(b->asked, "");
 	desk_free(b);
 	b = desk_in_sun("45");
@@ -257,7 +259,7 @@ START_TEST(it_follows_shade_that_is_added_changed_and_taken_back)
 	desk_answer(b, ROWS { "Name: Limes; Left edge, across: 0 ft; Top edge, down: 9 ft; "
 		"Width: 3 ft; Depth: 2 ft; Height: 30 ft", "Limes", "Height: 12 ft", NULL });
 	desk_do(b, ACT_SHADE);
-	desk_says(b, "Shade: Limes, 3 ft x 2 ft, below the plan;");
+	desk_says_whole(b, "Shade: Limes, 3 ft x 2 ft, below the plan; Backspace takes it back.");
 	map_of(b, after);
 	check_map(b);
 	ck_assert_int_ne(memcmp(before, after, sizeof before), 0);
@@ -389,7 +391,7 @@ START_TEST(casting_that_is_given_up_shows_nothing)
 
 	b->gives_up = true;
 	desk_do(b, ACT_SHADOWS);
-	desk_says(b, "Given up");
+	desk_says_whole(b, "Given up: it is not counted yet.");
 	ck_assert_ptr_null(b->editor.moment);
 	desk_free(b);
 }

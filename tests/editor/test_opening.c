@@ -207,6 +207,7 @@ START_TEST(rescued_work_is_taken_up)
 	desk_asked(b, "A session ended before this plot was saved. Its work of ");
 	desk_asked(b, " was rescued. 2 cells differ.");
 	ck_assert_str_eq(b->first, "Take up the rescued work");
+	desk_says_whole(b, "The rescued work is taken up; it is not saved yet.");
 	ck_assert_int_eq(cell(b, 0, 0), 'S');
 	ck_assert(!editor_is_saved(&b->editor));
 	/* Until it is saved, it stays rescued. */
@@ -260,7 +261,8 @@ START_TEST(the_saved_plot_can_be_looked_at_and_nothing_touches_the_rescued_work)
 	ck_assert_int_ne(cell(b, 0, 0), 'S');
 	desk_type(b, " ");
 	desk_do(b, ACT_SAVE);
-	desk_says(b, "rescued work waits");
+	desk_says_whole(b, "Looking only: rescued work waits to be taken up at the next start. > "
+		"Save as another file makes a plot of your own of it.");
 	desk_type(b, "<");
 	ck_assert(b->editor.is_over);
 	ck_assert(has_file(".court.plot.journal"));
@@ -443,7 +445,8 @@ START_TEST(a_time_that_is_in_no_calendar_is_unknown)
 	has_calendar = false;
 	b = sit();
 	open_with(b, ROWS { "Take up the rescued work", NULL });
-	desk_asked(b, "Its work of an unknown time was rescued. 2 cells differ.");
+	desk_asked_whole(b, "A session ended before this plot was saved. Its work of an unknown "
+		"time was rescued. 2 cells differ.");
 	desk_free(b);
 }
 END_TEST
@@ -456,8 +459,8 @@ START_TEST(what_cannot_be_read_is_said_and_kept)
 	file_put(".court.plot.journal", "parterre-journal 7\n");
 	b = sit();
 	open_with(b, NULL);
-	desk_says(b, "A rescue file cannot be read: another version of the program wrote it.");
-	desk_says(b, "court.plot.rescued.");
+	desk_says_whole(b, "A rescue file cannot be read: another version of the program wrote "
+		"it. It is kept in FOLDER/court.plot.rescued.");
 	ck_assert(has_file("court.plot.rescued"));
 	desk_type(b, "S ");
 	ck_assert(has_file(".court.plot.journal"));
@@ -478,8 +481,8 @@ START_TEST(a_file_of_an_earlier_version_is_offered_after_what_is_unreadable)
 	b = sit();
 	open_with(b, ROWS { "Take up the rescued work", NULL });
 	ck_assert_int_eq(b->editor.plot->ground.columns, 3);
-	desk_says(b, "it is empty");
-	desk_says(b, "The rescued work is taken up");
+	desk_says_whole(b, "A rescue file cannot be read: it is empty. It is kept in "
+		"FOLDER/court.plot.rescued. The rescued work is taken up; it is not saved yet.");
 	ck_assert(!has_file(".court.plot.rescue"));
 	ck_assert(has_file(".court.plot.journal"));
 	desk_free(b);
@@ -496,14 +499,14 @@ START_TEST(a_plot_in_pieces_is_opened_where_its_work_was_rescued)
 	file_put("court.plot", "parterre-plot 1\nunits imp");
 	b = sit();
 	open_with(b, ROWS { answers[_i], NULL });
-	desk_asked(b, "The plot cannot be read: ");
-	desk_asked(b, "court.plot:2:7: found imp, expected imperial or metric.");
+	desk_asked_whole(b, "The plot cannot be read: FOLDER/court.plot:2:7: found imp, expected "
+		"imperial or metric.\nIts work of an unknown time was rescued.");
 	ck_assert_int_eq(b->editor.is_over, _i == 0);
 	ck_assert(has_file(".court.plot.journal"));
 	if (_i == 1) {
 		ck_assert_int_eq(cell(b, 0, 0), 'S');
 		desk_do(b, ACT_SAVE);
-		desk_says(b, "Saved in ");
+		desk_says_whole(b, "Saved in FOLDER/court.plot.");
 		ck_assert(!has_file(".court.plot.journal"));
 	}
 	desk_free(b);
@@ -537,10 +540,12 @@ START_TEST(that_nothing_can_be_rescued_is_said_at_once)
 	ck_assert_int_eq(mkdir(in_folder(".court.plot.journal"), 0700), 0);
 	b = sit();
 	open_with(b, NULL);
-	desk_says(b, "No rescue can be kept here: save often.");
+	desk_says_whole(b, "A rescue file cannot be read: it is not a regular file. It is left "
+		"in FOLDER/.court.plot.journal. No rescue can be kept here: save often.");
 	ck_assert(!editor_has_rescue(&b->editor));
 	desk_type(b, "S ");
-	desk_says(b, "No rescue: ");
+	desk_says_whole(b, "No rescue: cannot keep unsaved work of FOLDER/court.plot: there is "
+		"no place for it.");
 	desk_free(b);
 }
 END_TEST

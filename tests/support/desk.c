@@ -258,3 +258,32 @@ void desk_says(struct desk *b, const char *words)
 
 	ck_assert_msg(strstr(said, words) != NULL, "said \"%s\", not \"%s\"", said, words);
 }
+
+/* Words with FOLDER in place of the desk's folder; they hold until the next ones. */
+static const char *without_folder(const struct desk *b, const char *words)
+{
+	static char cut[4096];
+	size_t folder = b->folder ? strlen(b->folder) : 0;
+	struct text text = TEXT_EMPTY;
+
+	while (*words)
+		if (folder && strncmp(words, b->folder, folder) == 0) {
+			text_add(&text, "FOLDER");
+			words += folder;
+		} else {
+			text_add_bytes(&text, words++, 1);
+		}
+	snprintf(cut, sizeof cut, "%s", text.bytes);
+	text_fini(&text);
+	return cut;
+}
+
+void desk_says_whole(struct desk *b, const char *words)
+{
+	ck_assert_str_eq(without_folder(b, b->editor.message.bytes), words);
+}
+
+void desk_asked_whole(struct desk *b, const char *words)
+{
+	ck_assert_str_eq(without_folder(b, b->asked), words);
+}

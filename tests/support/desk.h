@@ -60,5 +60,8 @@ const struct line *desk_line(const struct desk *b, const char *page, const char 
 	const char *label);
 /* Fails the test unless the message has these words. */
 void desk_says(struct desk *b, const char *words);
+/* The same for the whole message, or question; in place of the desk's folder they have FOLDER. */
+void desk_says_whole(struct desk *b, const char *words);
+void desk_asked_whole(struct desk *b, const char *words);
 
 #endif

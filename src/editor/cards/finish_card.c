@@ -26,8 +26,6 @@ static bool level_read(const struct card *card, struct finish *out, struct fault
 	out->has_level = drop.set;
 	if (drop.set)
 		out->drop = drop.as.length;
-	else
-		out->at = (struct place){ 0, 0 };
 	return true;
 }
 
