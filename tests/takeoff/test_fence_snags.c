@@ -371,6 +371,149 @@ START_TEST(all_that_stands_across_path_is_told)
 }
 END_TEST
 
+/* Whether somebody can stand on a cell, by the letters that are drawn below. */
+static bool can_stand_on(struct place cell)
+{
+	const struct ground *plan = &garden.plot.ground;
+
+	return strchr(".pl", plan->cells[cell.y * plan->columns + cell.x]) != NULL;
+}
+
+/* How far a cell is from a gate's line straight across, in nm; below 0: it is not in front. */
+static nm before_gate(const struct fence_gate *gate, struct place cell)
+{
+	nm side = garden.takeoff.survey.cell;
+	bool is_upright = leg_is_upright(gate->on);
+	struct leg f = leg_forward(gate->on);
+	int along = is_upright ? cell.y : cell.x;
+	nm near = (is_upright ? cell.x : cell.y) * side;
+	nm line = is_upright ? gate->from.x : gate->from.y;
+
+	if (along < (is_upright ? f.from.y : f.from.x) || along >= (is_upright ? f.to.y : f.to.x))
+		return -1;
+	return line < near ? near - line : line > near + side ? line - near - side : 0;
+}
+
+/* The first cell in front of a gate that is nearer than `far` and cannot be stood on. */
+static bool find_in_front(const struct fence_gate *gate, nm far, struct place *found)
+{
+	const struct ground *plan = &garden.plot.ground;
+
+	for (int i = 0; i < plan->columns * plan->rows; i++) {
+		struct place cell = { i % plan->columns, i / plan->columns };
+		nm off = before_gate(gate, cell);
+
+		if (off < 0 || off >= far || can_stand_on(cell))
+			continue;
+		*found = cell;
+		return true;
+	}
+	return false;
+}
+
+/* The cells that share a part of a gate as a side. */
+static struct snag_box beside_gate(struct leg gate)
+{
+	const struct ground *plan = &garden.plot.ground;
+	struct leg f = leg_forward(gate);
+	struct snag_box box = { INT16_MAX, INT16_MAX, -1, -1 };
+
+	for (int y = 0; y < plan->rows; y++)
+		for (int x = 0; x < plan->columns; x++) {
+			bool is_upright = leg_is_upright(gate);
+			bool is_beside = is_upright ? (x == f.from.x || x == f.from.x - 1) &&
+				y >= f.from.y && y < f.to.y : (y == f.from.y ||
+				y == f.from.y - 1) && x >= f.from.x && x < f.to.x;
+
+			if (!is_beside)
+				continue;
+			box.left = (int16_t)(x < box.left ? x : box.left);
+			box.top = (int16_t)(y < box.top ? y : box.top);
+			box.right = (int16_t)(x > box.right ? x : box.right);
+			box.bottom = (int16_t)(y > box.bottom ? y : box.bottom);
+		}
+	return box;
+}
+
+static bool has_gate_snag(enum snag_code code, struct place at, const struct snag_box *box)
+{
+	const struct snag *snag;
+
+	for (int i = 0; (snag = garden_snag(&garden, code, i)); i++)
+		if (place_equal(snag->cell, at) && snag_box_equal(&snag->box, box))
+			return true;
+	return false;
+}
+
+struct gates_told {
+	int blocked, narrow, tight;
+};
+
+/* Adds what is to be told of a gate. */
+static void check_gate(struct gates_told *told, const struct fence_gate *gate, nm clear, nm far)
+{
+	struct snag_box box = beside_gate(gate->on);
+	struct place at, first = { box.left, box.top };
+	bool is_blocked = find_in_front(gate, far, &at), is_tight = gate->leaves == 0;
+	bool is_narrow = !is_tight && gate->clear < clear;
+
+	ck_assert(!is_blocked || has_gate_snag(SNAG_GATE_BLOCKED, at, &box));
+	ck_assert(!is_narrow || has_gate_snag(SNAG_GATE_NARROW, first, &box));
+	ck_assert(!is_tight || has_gate_snag(SNAG_FENCE_TIGHT, first, &box));
+	told->blocked += is_blocked;
+	told->narrow += is_narrow;
+	told->tight += is_tight;
+}
+
+static struct gates_told check_gates(const struct fencing *fencing, nm clear, nm far)
+{
+	struct gates_told told = { 0, 0, 0 };
+
+	for (int i = 0; i < fencing->gate_count; i++)
+		check_gate(&told, &fencing->gates[i], clear, far);
+	for (int i = 0; i < fencing->leg_count; i++)
+		told.tight += fencing->legs[i].whole + fencing->legs[i].cut_count == 0;
+	ck_assert_int_eq(count(SNAG_GATE_BLOCKED), told.blocked);
+	ck_assert_int_eq(count(SNAG_GATE_NARROW), told.narrow);
+	ck_assert_int_eq(count(SNAG_FENCE_TIGHT), told.tight);
+	return told;
+}
+
+/* Cell by cell, upright gates and level ones, on the boundary and within, nearer and farther. */
+START_TEST(a_gate_is_blocked_by_the_first_cell_before_it_that_is_too_near)
+{
+	static const char *const cells[] = { "1 ft", "5 in", "3 ft" };
+	struct random random = { 31 };
+	struct gates_told all = { 0, 0, 0 };
+	int gates = 0;
+
+	for (int round = 0; round < 400; round++) {
+		nm far = random_between(&random, 1, 70) * NM_PER_INCH;
+		nm clear = random_between(&random, 1, 70) * NM_PER_INCH;
+		struct gates_told told;
+
+		plot_at_random(&garden.plot, &random, 16, round % 2 ? "....pl.b" : ".pbS");
+		garden.arena = ARENA_EMPTY;
+		plot_set(&garden.plot, 0, HEAD_CELL, cells[random_below(&random, 3)]);
+		fences_at_random(&garden.plot, &random);
+		block_set(&garden.plot.details.allow, ALLOW_BARROW_CLEAR, (struct value){
+			.set = true, .as.length = far });
+		block_set(&garden.plot.details.allow, ALLOW_GATE_CLEAR, (struct value){
+			.set = true, .as.length = clear });
+		garden_count(&garden);
+		gates += garden.takeoff.fences.list[0].gate_count;
+		told = check_gates(&garden.takeoff.fences.list[0], clear, far);
+		all.blocked += told.blocked;
+		all.narrow += told.narrow;
+		all.tight += told.tight;
+		garden_fini(&garden);
+	}
+	ck_assert(all.blocked > 100 && gates - all.blocked > 100);
+	ck_assert(all.narrow > 100 && all.tight > 20);
+	fences_ground(&garden.plot, 1, 1);
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("fence_snags");
@@ -395,6 +538,8 @@ Suite *test_suite(void)
 		sizeof distances / sizeof *distances);
 	tcase_add_test(gates, a_gate_on_the_boundary_stands_within_it);
 	tcase_add_test(gates, a_gate_on_the_boundary_is_blocked_from_within);
+
+	tcase_add_test(gates, a_gate_is_blocked_by_the_first_cell_before_it_that_is_too_near);
 
 	tcase_add_checked_fixture(paths, NULL, teardown);
 	tcase_add_test(paths, a_fence_across_a_path_needs_a_gate_there);

@@ -279,6 +279,23 @@ static void check_gates(const struct fencing *fencing, nm gaps, nm most)
 	}
 }
 
+static enum heading heading_between(struct place from, struct place to)
+{
+	return to.x > from.x ? HEADING_RIGHT : to.x < from.x ? HEADING_LEFT :
+		to.y > from.y ? HEADING_DOWN : HEADING_UP;
+}
+
+/* Each leg and gate goes the way in which its run is drawn. */
+static void check_headings(const struct fencing *fencing)
+{
+	for (int i = 0; i < fencing->leg_count; i++)
+		ck_assert_int_eq(fencing->legs[i].heading,
+			heading_between(fencing->legs[i].on.from, fencing->legs[i].on.to));
+	for (int i = 0; i < fencing->gate_count; i++)
+		ck_assert_int_eq(fencing->gates[i].heading,
+			heading_between(fencing->gates[i].on.from, fencing->gates[i].on.to));
+}
+
 /* Posts by the ends of legs and gates, each place once, and one less than panels between. */
 static void check_posts(const struct fencing *fencing)
 {
@@ -328,6 +345,7 @@ START_TEST(panels_gates_and_posts_add_up_to_the_fence_that_is_drawn)
 			block_length(fence, FENCE_POST)));
 		check_gates(fencing, block_length(fence, FENCE_GATE_GAPS),
 			block_length(fence, FENCE_LEAF));
+		check_headings(fencing);
 		check_posts(fencing);
 		garden_fini(&garden);
 	}

@@ -12,14 +12,12 @@ enum { BRACKETS_TO_RAIL = 2, HINGES_TO_LEAF = 2 };
 
 /* ---- On the ground --------------------------------------------------------------------------- */
 
-/* As its posts stand; where both have been moved to one spot, as it is drawn. */
-static enum heading heading_of(struct leg on, struct spot from, struct spot to)
+/* As it is drawn: posts that are moved in stay in their order, or come to stand on one spot. */
+static enum heading heading_of(struct leg on)
 {
 	if (leg_is_upright(on))
-		return (from.y == to.y ? on.from.y < on.to.y : from.y < to.y) ? HEADING_DOWN :
-			HEADING_UP;
-	return (from.x == to.x ? on.from.x < on.to.x : from.x < to.x) ? HEADING_RIGHT :
-		HEADING_LEFT;
+		return on.from.y < on.to.y ? HEADING_DOWN : HEADING_UP;
+	return on.from.x < on.to.x ? HEADING_RIGHT : HEADING_LEFT;
 }
 
 static void open_gate(struct fence_gate *gate, const struct fencing *fencing)
@@ -45,7 +43,7 @@ static void set_out(struct fencing *fencing, const struct basis *basis)
 	for (int i = 0; i < count && !stop_asked(); i++) {
 		struct spot from = stand_spot(&stand, spans[i].leg.from);
 		struct spot to = stand_spot(&stand, spans[i].leg.to);
-		enum heading heading = heading_of(spans[i].leg, from, to);
+		enum heading heading = heading_of(spans[i].leg);
 		nm length = spot_distance(from, to);
 
 		fencing->length += length;
