@@ -157,7 +157,7 @@ struct tried {
 	int squares[MOST][MOST]; /* by top left cell, what can be moved to each other; 0: none */
 	bool covers[MOST][MOST][LABELS];
 	int kinds[MOST][MOST], one[MOST][MOST];
-	bool narrow[MOST][MOST], neck[MOST][MOST], seen[MOST][MOST];
+	bool narrow[MOST][MOST], neck[MOST][MOST], seen[MOST][MOST], told[MOST][MOST];
 };
 
 static bool is_path(int x, int y)
@@ -236,7 +236,7 @@ static void try_cells(struct tried *t)
 
 struct walked {
 	struct narrow found;
-	bool opens[4], has_neck;
+	bool opens[4], has_neck, cells[MOST][MOST];
 };
 
 static void walk(struct tried *t, struct walked *walked, int x, int y)
@@ -244,7 +244,7 @@ static void walk(struct tried *t, struct walked *walked, int x, int y)
 	static const int steps[4][2] = { { 1, 0 }, { -1, 0 }, { 0, 1 }, { 0, -1 } };
 	struct rectangle *r = &walked->found.cells;
 
-	t->seen[y][x] = true;
+	t->seen[y][x] = walked->cells[y][x] = true;
 	walked->has_neck |= t->neck[y][x];
 	r->left = x < r->left ? x : r->left;
 	r->right = x > r->right ? x : r->right;
@@ -262,12 +262,27 @@ static void walk(struct tried *t, struct walked *walked, int x, int y)
 	}
 }
 
-static struct all_found tried_by(int side)
+/* Tells all cells of a place; returns whether the smaller square has told each of them too. */
+static bool tell(struct tried *t, const struct tried *smaller, const struct walked *walked)
+{
+	bool is_known = smaller;
+
+	for (int i = 0; i < MOST * MOST; i++) {
+		int x = i % MOST, y = i / MOST;
+
+		if (!walked->cells[y][x])
+			continue;
+		t->told[y][x] = true;
+		is_known = is_known && smaller->told[y][x];
+	}
+	return is_known;
+}
+
+/* smaller: what a smaller square has told already; NULL: nothing. */
+static struct all_found try_all(struct tried *t, const struct tried *smaller)
 {
 	struct all_found all = { .count = 0 };
-	struct tried *t = calloc(1, sizeof *t);
 
-	t->side = side;
 	try_squares(t);
 	try_covers(t);
 	try_cells(t);
@@ -281,10 +296,25 @@ static struct all_found tried_by(int side)
 		walk(t, &walked, x, y);
 		for (int d = 0; d < 4; d++)
 			openings += walked.opens[d];
-		if (walked.has_neck || openings != 1 || r->right - r->left >= side - 1 ||
-			r->bottom - r->top >= side - 1)
+		if (!walked.has_neck && openings == 1 && r->right - r->left < t->side - 1 &&
+			r->bottom - r->top < t->side - 1)
+			continue;
+		if (!tell(t, smaller, &walked))
 			all.list[all.count++] = walked.found;
 	}
+	return all;
+}
+
+static struct all_found tried_by(int side, int smaller)
+{
+	struct tried *t = calloc(2, sizeof *t);
+	struct all_found all;
+
+	t[0].side = smaller;
+	t[1].side = side;
+	if (smaller > 0)
+		try_all(&t[0], NULL);
+	all = try_all(&t[1], smaller > 0 ? &t[0] : NULL);
 	free(t);
 	return all;
 }
@@ -296,12 +326,12 @@ START_TEST(what_is_narrow_is_what_squares_tried_one_by_one_do_not_get_through)
 	for (int seed = 0; seed < runner_count(600, 20000); seed++) {
 		struct random random = { (uint64_t)seed };
 		struct all_found all, tried;
-		int side = 1 + seed % 5;
+		int side = 1 + seed % 5, smaller = seed % 2 ? random_below(&random, side) : 0;
 
 		plot_at_random(&plot, &random, MOST, seed % 3 ? "pppqb" : "pppppppq.");
 		survey_plot(&survey, &arena, &plot);
-		all = found_by(side, 0);
-		tried = tried_by(side);
+		all = found_by(side, smaller);
+		tried = tried_by(side, smaller);
 		narrow += all.count;
 		ck_assert_msg(all.count == tried.count, "seed %d: %d, not %d", seed, all.count,
 			tried.count);

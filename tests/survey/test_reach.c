@@ -113,11 +113,38 @@ START_TEST(one_reaches_over_another_bed)
 }
 END_TEST
 
+/* An arm longer than any plan, and ten times as long. */
+START_TEST(a_long_arm_reaches_whatever_one_can_get_beside)
+{
+	given(ROWS { "pbbbbbbb", "SSSSSSSS", "bbbbbbbS", "bSSSSSSb", NULL });
+	for (nm arm = 5000; arm <= 50000; arm *= 10)
+		check_beyond(FEET(arm), ROWS { "        ", "        ", "        ", "        ",
+			NULL });
+	plot_fini(&plot);
+	given(ROWS { "bbbb", NULL });
+	check_beyond(FEET(50000), ROWS { "####", NULL });
+}
+END_TEST
+
 /* ---- All sides, one by one ------------------------------------------------------------------- */
 
+static bool is_in_house(int x, int y)
+{
+	const struct obstacles *houses = &plot.details.around.houses;
+
+	for (size_t i = 0; i < houses->count; i++) {
+		const struct rectangle *r = &houses->items[i].cells;
+
+		if (x >= r->left && x <= r->right && y >= r->top && y <= r->bottom)
+			return true;
+	}
+	return false;
+}
+
+/* Nobody stands in a house, nor beyond the plan. */
 static enum plot_class class_at(int x, int y)
 {
-	return ground_holds(&plot.ground, x, y) ?
+	return ground_holds(&plot.ground, x, y) && !is_in_house(x, y) ?
 		plot_class_of(&plot, ground_cell(&plot.ground, x, y)) : CLASS_BOUNDARY;
 }
 
@@ -172,6 +199,17 @@ static void fence_at_random(struct random *random)
 	route_add(run, (struct place){ x ? 0 : plot.ground.columns, y });
 }
 
+/* Within the plan, beyond it, or partly so. */
+static void house_at_random(struct random *random)
+{
+	int left = random_between(random, -3, plot.ground.columns);
+	int top = random_between(random, -3, plot.ground.rows);
+
+	obstacles_add(&plot.details.around.houses, memory_string("House"))->cells =
+		(struct rectangle){ left, top, left + random_below(random, 5),
+			top + random_below(random, 5) };
+}
+
 START_TEST(reach_is_the_distance_to_the_nearest_side_one_can_stand_at)
 {
 	int counts[2] = { 0 };
@@ -186,6 +224,8 @@ START_TEST(reach_is_the_distance_to_the_nearest_side_one_can_stand_at)
 
 		plot_at_random(&plot, &random, 14, seed % 2 ? "bbbbbbcSp" : "bbbc.lSp");
 		fence_at_random(&random);
+		for (int i = random_below(&random, 3); i > 0; i--)
+			house_at_random(&random);
 		fence_legs(&plot.details.fences[0], &legs);
 		map = fence_map_of(&plot, &arena);
 		houses = house_map_of(&plot, 0, &arena);
@@ -226,6 +266,7 @@ Suite *test_suite(void)
 	tcase_add_test(reach, round_a_corner_one_reaches_as_the_crow_flies);
 	tcase_add_test(reach, one_does_not_stand_at_a_fence_a_bed_a_fixture_or_the_boundary);
 	tcase_add_test(reach, one_reaches_over_another_bed);
+	tcase_add_test(reach, a_long_arm_reaches_whatever_one_can_get_beside);
 	tcase_add_test(reach, reach_is_the_distance_to_the_nearest_side_one_can_stand_at);
 	return suite;
 }
