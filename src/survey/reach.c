@@ -151,11 +151,11 @@ static void look_down(const struct reaching *reaching, unsigned char *classes[2]
 	}
 }
 
+/* From the top down. What is left of how far down the next points are from the first row may stay:
+ * as a way up it is farther, until one comes by the point, than the way down that was told. */
 static void look_up(const struct reaching *reaching, unsigned char *classes[2],
 	unsigned char *beyond)
 {
-	fill_far(reaching, reaching->column_up, reaching->columns);
-	fill_far(reaching, reaching->line_up, reaching->columns + 1);
 	classes_of_row(reaching, -1, classes[1]);
 	for (int y = 0; y < reaching->rows && !stop_asked(); y++) {
 		unsigned char *row = classes[0];

@@ -125,6 +125,9 @@ static void check_sides(int a, int b, const struct image *image, const struct ou
 	}
 }
 
+/* Pairs of regions that are no images of one another, and those of them with one hash. */
+static int others, mistaken;
+
 /* Both ways: what is found, and how. Returns how many images there are that are turned. */
 static int check_pair(int a, int b)
 {
@@ -147,9 +150,12 @@ static int check_pair(int a, int b)
 		check_sides(a, b, &image, &from, &to);
 	}
 	ck_assert(shape_is_image(&plot, &survey, a, b) == is_any);
-	if (is_any)
-		ck_assert_uint_eq(shape_image_hash(&plot, &survey, a),
-			shape_image_hash(&plot, &survey, b));
+	bool has_one_hash = shape_image_hash(&plot, &survey, a) ==
+		shape_image_hash(&plot, &survey, b);
+
+	ck_assert(has_one_hash || !is_any);
+	others += !is_any;
+	mistaken += has_one_hash && !is_any;
 	return found;
 }
 
@@ -168,6 +174,8 @@ START_TEST(images_are_found_where_all_cells_are_turned_so)
 		teardown();
 	}
 	ck_assert_int_gt(found, 1000);
+	/* What has one hash is compared corner by corner: nearly all is told apart by it. */
+	ck_assert_int_lt(mistaken * 100, others);
 	plot_from_rows(&plot, (const char *const[]){ "b", NULL });
 }
 END_TEST

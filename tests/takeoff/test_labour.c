@@ -464,6 +464,39 @@ START_TEST(what_no_rate_is_known_for_is_counted_apart)
 }
 END_TEST
 
+/* All there is to do in a garden: no hours of what has no usual rate, some of all else. */
+START_TEST(what_no_rate_is_known_for_takes_no_hours)
+{
+	const struct labours *labours = &garden.takeoff.work.labours;
+	struct text unknown = TEXT_EMPTY;
+	double hours = 0;
+
+	garden_rows(&garden, (const char *const[]){ "bbbbbbbpppllll", "bbSbbbbpppllll",
+		"bbbbbbbpppmmmm", "bbbbbbbppTmmmm", "ccccccccc.....", "ccccccccc.....",
+		"ccccccccc.....", "ccccccccc.....", "ccccccccc.....", NULL });
+	plot_set(&garden.plot, 'c', BED_CAP, "16 in x 8 in x 2 in");
+	plot_set(&garden.plot, 'm', LAWN_COVER, "seed");
+	plot_add_lines(&garden.plot, "plant r \"Rose\"\n  spacing 1 ft\n  at 5,2\n");
+	fences_run(&garden.plot, "0,9 14,9");
+	fences_gate(&garden.plot, "7,9 10,9");
+	garden_count(&garden);
+	for (int i = 0; i < labours->count; i++) {
+		const struct labour *row = &labours->list[i];
+
+		hours += row->hours;
+		ck_assert_int_eq(row->source, row->hours > 0 ? RATE_USUAL : RATE_UNKNOWN);
+		if (row->source == RATE_UNKNOWN) {
+			ck_assert_double_eq(row->hours, 0);
+			text_print(&unknown, "%s ", attribute_row(row->kind)->keyword);
+		}
+	}
+	ck_assert_str_eq(unknown.bytes, "hole post tamp fabric fixture block cap cut loosen liner "
+		"fixture edging panel gate plant turf seed ");
+	ck_assert_double_eq_tol(garden.takeoff.work.sum.hours, hours, 1e-9);
+	text_fini(&unknown);
+}
+END_TEST
+
 START_TEST(each_source_has_its_word_but_none)
 {
 	ck_assert_ptr_null(rate_source_word(RATE_UNKNOWN));
@@ -526,6 +559,7 @@ Suite *test_suite(void)
 		sizeof alike / sizeof *alike);
 	tcase_add_test(rates, hours_add_up_and_are_shared_by_the_crew);
 	tcase_add_test(rates, what_no_rate_is_known_for_is_counted_apart);
+	tcase_add_test(rates, what_no_rate_is_known_for_takes_no_hours);
 	tcase_add_test(rates, each_source_has_its_word_but_none);
 	return suite;
 }
