@@ -481,6 +481,7 @@ START_TEST(topsoil_of_beds_and_lawns_is_bought_at_once)
 	ck_assert_int_eq(costs.total, 6000 + 7000);
 	ck_assert_int_eq(costs.unpriced, 0);
 	ck_assert_int_eq(items.list[0].purchase->day, DAY_FILL);
+	ck_assert_ptr_eq(items.list[0].purchase->goods, &book.goods[_i == 2]);
 }
 END_TEST
 

@@ -221,10 +221,12 @@ START_TEST(goods_come_in_the_order_of_the_work)
 {
 	static const struct { const char *id; enum day day; } goods[] = {
 		{ "fence.post", DAY_POSTS }, { "fence.concrete", DAY_POSTS },
-		{ "fence.gravel", DAY_POSTS }, { "spoil", DAY_DIG }, { "stone.base", DAY_STONE },
+		{ "fence.gravel", DAY_POSTS }, { "spoil", DAY_DIG }, { "fill", DAY_DIG },
+		{ "fabric.roll", DAY_STONE }, { "stone.base", DAY_STONE },
+		{ "edging.piece", DAY_STONE }, { "stone.surface.fines", DAY_STONE },
 		{ "block.wall", DAY_WALLS }, { "liner", DAY_FILL }, { "mulch", DAY_FILL },
 		{ "fence.panel", DAY_PANELS }, { "fence.latch", DAY_PANELS },
-		{ "turf", DAY_LAWN },
+		{ "plant", DAY_PLANTS }, { "topsoil.lawn", DAY_LAWN }, { "turf", DAY_LAWN },
 	};
 	int before = -1;
 

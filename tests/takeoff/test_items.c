@@ -217,6 +217,20 @@ START_TEST(a_plot_without_beds_needs_nothing_for_them)
 }
 END_TEST
 
+/* Of what is bought by weight a unit is a kilogram; liner is never weighed. */
+START_TEST(a_unit_weighs_what_its_good_is_allowed_for)
+{
+	garden_rows(&garden, (const char *[]){ "bbbbbbbb.llll", "bbbbbbbb.llll", "bbbbbbbb.llll",
+		"bbbbbbbb.llll", NULL });
+	plot_set(&garden.plot, 'l', LAWN_COVER, "seed");
+	plot_set(&garden.plot, 0, ALLOW_DENSITY_MULCH, "300 kg/m3");
+	garden_count(&garden);
+	ck_assert_double_eq(item("seed")->unit_weight, 1);
+	ck_assert_double_eq_tol(item("mulch")->unit_weight, 300, 1e-6);
+	ck_assert_double_eq(item("liner")->unit_weight, 0);
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("items");
@@ -237,6 +251,7 @@ Suite *test_suite(void)
 		sizeof parts / sizeof *parts);
 	tcase_add_test(fill, an_amendment_has_no_spare_and_no_word_of_settlement);
 	tcase_add_test(fill, what_the_plot_allows_is_named_in_the_note);
+	tcase_add_test(fill, a_unit_weighs_what_its_good_is_allowed_for);
 	tcase_add_test(fill, a_plot_without_beds_needs_nothing_for_them);
 	return suite;
 }

@@ -137,6 +137,17 @@ START_TEST(snags_repeated_lie_as_they_did_in_the_first_region)
 	ck_assert_int_eq(snag->cell.x, 5);
 	ck_assert_int_eq(snag->cell.y, 1);
 	check_box(snag, (struct snag_box){ 5, 1, 5, 2 });
+	/* Back again, two of them, from the second on. */
+	snag_add(&list, SNAG_WALL_NARROW, 1, SNAG_FIGURES_OF(5));
+	snags_repeat(&list, 1, 2, 0);
+	ck_assert_uint_eq(list.count, 5);
+	check_box(&list.list[3], list.list[0].box);
+	ck_assert(place_equal(list.list[3].cell, list.list[0].cell));
+	ck_assert_int_eq(list.list[3].code, SNAG_WALL_JOG);
+	ck_assert_int_eq(list.list[4].code, SNAG_WALL_NARROW);
+	ck_assert_int_eq(list.list[4].region, 0);
+	check_box(&list.list[4], (struct snag_box){ 0, 0, 1, 1 });
+	ck_assert_int_eq(list.list[4].figures[0], 5);
 }
 END_TEST
 
