@@ -1,4 +1,5 @@
 /* Regions, edges and corners of plots, by exact small cases, by law, and against GEOS. */
+#include "base/memory.h"
 #include "support/geos.h"
 #include "support/plots.h"
 #include "support/runner.h"
@@ -225,6 +226,31 @@ static void spread(int x, int y, int region, int *of)
 	spread(x, y + 1, region, of);
 }
 
+/* of: the region of each cell. */
+static void check_boxes(const int *of)
+{
+	for (int i = 0; i < survey.region_count; i++) {
+		const struct region *r = &survey.regions[i];
+		struct rectangle box = { survey.columns, survey.rows, -1, -1 };
+		int cells = 0;
+
+		for (int j = 0; j < survey.columns * survey.rows; j++) {
+			int x = j % survey.columns, y = j / survey.columns;
+
+			if (of[j] != i)
+				continue;
+			cells++;
+			box = (struct rectangle){ x < box.left ? x : box.left, y < box.top ? y :
+				box.top, x > box.right ? x : box.right, y };
+		}
+		ck_assert_int_eq(r->cells, cells);
+		ck_assert_int_eq(r->left, box.left);
+		ck_assert_int_eq(r->first_cell.y, box.top);
+		ck_assert_int_eq(r->most.x, box.right);
+		ck_assert_int_eq(r->most.y, box.bottom);
+	}
+}
+
 START_TEST(every_cell_is_in_the_region_that_spreads_over_it)
 {
 	int *of, cells, next = 0;
@@ -246,7 +272,70 @@ START_TEST(every_cell_is_in_the_region_that_spreads_over_it)
 		ck_assert_int_eq(survey_region_at(&survey, x, y), of[i]);
 	}
 	ck_assert_int_eq(next, survey.region_count);
+	check_boxes(of);
 	free(of);
+}
+END_TEST
+
+/* The run above of a run, by a look at all of them; -1: there is none. */
+static int run_above(int y, const struct run *run)
+{
+	for (int i = y > 0 ? (int)survey.row_runs[y - 1] : 0; i < (int)survey.row_runs[y]; i++) {
+		const struct run *above = &survey.runs[i];
+
+		if (y > 0 && above->left == run->left && above->right == run->right &&
+			above->region == run->region)
+			return i;
+	}
+	return -1;
+}
+
+START_TEST(a_run_goes_on_below_one_of_the_same_cells_and_region)
+{
+	int found = 0;
+
+	for (int seed = 0; seed < RANDOM_PLOTS; seed++) {
+		survey_at_random(seed);
+		for (int y = 0; y < survey.rows; y++) {
+			size_t i = y > 0 ? survey.row_runs[y - 1] : 0;
+
+			for (size_t j = survey.row_runs[y]; j < survey.row_runs[y + 1]; j++) {
+				int above = run_above(y, &survey.runs[j]);
+				bool has = survey_has_run_above(&survey, y, &survey.runs[j], &i);
+
+				ck_assert_msg(has == (above >= 0) && (!has || (int)i == above),
+					"seed %d, row %d", seed, y);
+				found += has;
+			}
+		}
+		teardown();
+	}
+	ck_assert_int_gt(found, 1000);
+	plot_init(&plot);
+}
+END_TEST
+
+/* ---- Names ----------------------------------------------------------------------------------- */
+
+START_TEST(of_several_names_of_a_region_the_first_counts)
+{
+	static const struct { struct place at; const char *text; } names[] = {
+		{ { 4, 0 }, "Sage" }, { { 0, 1 }, "Rose" }, { { 2, 0 }, "Nobody's" },
+		{ { 1, 1 }, "Thyme" }, { { 0, 0 }, "Mint" }, { { 3, 1 }, "Rue" },
+	};
+
+	plot_from_rows(&plot, (const char *const[]){ "bb.pc", "bb.pc", NULL });
+	for (size_t i = 0; i < sizeof names / sizeof *names; i++)
+		names_add(&plot.details.names, names[i].at, memory_string(names[i].text));
+	survey_plot(&survey, &arena, &plot);
+	ck_assert_int_eq(survey.name_count, 3);
+	ck_assert_str_eq(survey_own_name(&survey, 0), "Rose");
+	ck_assert_str_eq(survey_own_name(&survey, 1), "Rue");
+	ck_assert_str_eq(survey_own_name(&survey, 2), "Sage");
+	arena_clear(&arena);
+	plot_fini(&plot);
+	survey_rows((const char *const[]){ "bb", NULL });
+	ck_assert_ptr_null(survey_own_name(&survey, 0));
 }
 END_TEST
 
@@ -265,7 +354,9 @@ Suite *test_suite(void)
 	tcase_add_test(cases, runs_that_join_late_are_one_region);
 	tcase_add_test(cases, every_edge_is_in_the_account_once);
 	tcase_add_test(cases, an_area_is_its_cells_times_the_side_squared);
+	tcase_add_test(cases, of_several_names_of_a_region_the_first_counts);
 	tcase_add_checked_fixture(laws, NULL, teardown);
+	tcase_add_test(laws, a_run_goes_on_below_one_of_the_same_cells_and_region);
 	tcase_add_loop_test(laws, perimeters_of_a_class_are_its_edges_with_own_ones_twice, 0,
 		RANDOM_PLOTS);
 	tcase_add_loop_test(laws, the_boundary_is_accounted_for_once_round, 0, RANDOM_PLOTS);
