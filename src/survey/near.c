@@ -68,7 +68,7 @@ void near_cells_begin(struct near_cells *cells, const struct survey *survey)
 /* The cells of a row, or the rows, that a range with `around` on either side may reach. */
 static void reach(nm low, nm high, nm around, nm cell, int count, int *first, int *last)
 {
-	*first = held((low - around) / cell - 1, 0, count);
+	*first = held((low - around) / cell, 0, count);
 	*last = held((high + around) / cell, -1, count - 1);
 }
 

@@ -187,6 +187,8 @@ START_TEST(cells_are_near_where_geos_measures_less)
 	GEOSGeometry *shapes[THINGS_MOST];
 	int count = random_between(&random, 1, THINGS_MOST);
 
+	struct rectangle within = { COLUMNS_MOST, COLUMNS_MOST, -1, -1 };
+
 	begin(random_between(&random, 1, COLUMNS_MOST), random_between(&random, 1, COLUMNS_MOST));
 	for (int i = 0; i < count; i++) {
 		things[i] = thing_at_random(&random);
@@ -201,9 +203,15 @@ START_TEST(cells_are_near_where_geos_measures_less)
 				near = is_near(geos, shapes[i], &things[i], x, y);
 			ck_assert_msg(near_cells_hold(&cells, x, y) == near, "seed %d: %d,%d", _i,
 				x, y);
-			ck_assert(!near || (x >= cells.within.left && x <= cells.within.right &&
-				y >= cells.within.top && y <= cells.within.bottom));
+			if (near)
+				within = (struct rectangle){ x < within.left ? x : within.left,
+					y < within.top ? y : within.top,
+					x > within.right ? x : within.right, y };
 		}
+	if (within.right < 0)
+		ck_assert_int_lt(cells.within.right, cells.within.left);
+	else
+		ck_assert_mem_eq(&cells.within, &within, sizeof within);
 	for (int i = 0; i < count; i++)
 		geos_free(geos, shapes[i]);
 	geos_end(geos);

@@ -33,8 +33,8 @@ static void meet_walls(const struct post_holes *holes, const struct zones *zones
 /* The first cell, in reading order, that a spot within the plan or on its edge touches. */
 static struct place first_touched(const struct survey *survey, struct spot at)
 {
-	return (struct place){ (int)nm_most(0, (at.x - 1) / survey->cell),
-		(int)nm_most(0, (at.y - 1) / survey->cell) };
+	return (struct place){ (int)((at.x - 1) / survey->cell),
+		(int)((at.y - 1) / survey->cell) };
 }
 
 static bool is_bed(const struct survey *survey, nm x, nm y)

@@ -62,13 +62,13 @@ void post_holes_meeting(const struct post_holes *holes, const struct cover_box *
 	void (*meet)(void *data, struct post_hole_at *hole), void *data)
 {
 	const struct near_thing thing = { box->left, box->top, box->right, box->bottom, 0 };
-	nm reach = holes->widest / 2 + 1;
-	int64_t last = nm_most(0, box->bottom + reach) / holes->widest;
+	nm reach = holes->widest / 2;
+	int64_t last = (box->bottom + reach) / holes->widest;
 
 	if (holes->count == 0)
 		return;
-	for (int64_t band = nm_most(0, box->top - reach) / holes->widest;
-	     band <= last && !stop_asked(); band++)
+	for (int64_t band = (box->top - reach) / holes->widest; band <= last && !stop_asked();
+	     band++)
 		for (size_t i = first_from(holes, band, box->left - reach); i < holes->count; i++) {
 			struct post_hole_at *hole = &holes->list[i];
 
@@ -83,8 +83,7 @@ void post_hole_put(struct snag *snag, const struct survey *survey, const struct 
 {
 	struct spot at = hole->at;
 	nm cell = survey->cell;
-	struct place first = { (int)nm_most(0, (at.x - 1) / cell),
-		(int)nm_most(0, (at.y - 1) / cell) };
+	struct place first = { (int)((at.x - 1) / cell), (int)((at.y - 1) / cell) };
 
 	snag_put_around(snag, first, (struct rectangle){ first.x, first.y,
 		held(at.x / cell, 0, survey->columns - 1), held(at.y / cell, 0,
