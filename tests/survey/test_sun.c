@@ -115,6 +115,60 @@ START_TEST(the_sun_stands_where_a_worked_example_has_it)
 }
 END_TEST
 
+/* Jean Meeus, Astronomical Algorithms, 2nd ed., 1998: 22.2, 25.2 to 25.4, what follows them on the
+ * center, node and apparent longitude, and 28.3. By powers of Julian centuries since 2000. */
+static const double mean_longitude[] = { 280.46646, 36000.76983, 0.0003032 };
+static const double mean_anomaly[] = { 357.52911, 35999.05029, -0.0001537 };
+static const double eccentricity[] = { 0.016708634, -0.000042037, -0.0000001267 };
+static const double moon_node[] = { 125.04, -1934.136 };
+static const double centers[3][3] = { { 1.914602, -0.004817, -0.000014 },
+	{ 0.019993, -0.000101, 0 }, { 0.000289, 0, 0 } };
+/* In seconds of arc. */
+static const double tilt[] = { 23 * 3600 + 26 * 60 + 21.448, -46.8150, -0.00059, 0.001813 };
+
+static double powers(const double *terms, int count, double t)
+{
+	double sum = 0;
+
+	for (int i = 0; i < count; i++)
+		sum += terms[i] * pow(t, i);
+	return sum;
+}
+#define POWERS(terms, t) powers((terms), COUNT(terms), (t))
+
+static struct sun sun_by_series(double t)
+{
+	const double radian = acos(-1) / 180;
+	double l = POWERS(mean_longitude, t) * radian, m = POWERS(mean_anomaly, t) * radian;
+	double e = POWERS(eccentricity, t), node = POWERS(moon_node, t) * radian, longitude = l;
+	double oblique = (POWERS(tilt, t) / 3600 + 0.00256 * cos(node)) * radian;
+	double y = (1 - cos(oblique)) / (1 + cos(oblique)), terms[5];
+
+	for (int i = 0; i < 3; i++)
+		longitude += POWERS(centers[i], t) * sin((i + 1) * m) * radian;
+	longitude -= (0.00569 + 0.00478 * sin(node)) * radian;
+	terms[0] = y * sin(2 * l);
+	terms[1] = -2 * e * sin(m);
+	terms[2] = 4 * e * y * sin(m) * cos(2 * l);
+	terms[3] = -0.5 * y * y * sin(4 * l);
+	terms[4] = -1.25 * e * e * sin(2 * m);
+	return (struct sun){ asin(sin(oblique) * sin(longitude)) / radian,
+		(terms[0] + terms[1] + terms[2] + terms[3] + terms[4]) / radian * 4 };
+}
+
+/* Over four thousand years each term tells. */
+START_TEST(term_by_term_the_sun_goes_as_it_is_published)
+{
+	for (int i = -54; i <= 54; i++) {
+		double t = 0.37 * i;
+		struct sun sun = sun_at(2451545 + 36525 * t), series = sun_by_series(t);
+
+		ck_assert_double_eq_tol(sun.declination, series.declination, 1e-6);
+		ck_assert_double_eq_tol(sun.equation, series.equation, 1e-6);
+	}
+}
+END_TEST
+
 /* Apparent sun at 0 h, U.S. Naval Observatory's almanac: declination in degrees, equation of time
  * in minutes. And Jean Meeus, Astronomical Algorithms, 2nd ed., 1998, examples 25.a and 28.a:
  * 1992-10-13, declination -7.78507, equation of time 13 min 42.6 s. */
@@ -352,6 +406,7 @@ Suite *test_suite(void)
 	tcase_add_loop_test(places, the_sun_stands_where_a_planetary_theory_has_it, 0,
 		COUNT(positions));
 	tcase_add_test(places, the_sun_stands_where_a_worked_example_has_it);
+	tcase_add_test(places, term_by_term_the_sun_goes_as_it_is_published);
 	tcase_add_loop_test(places, declination_and_equation_of_time_are_those_of_almanacs, 0,
 		COUNT(almanac));
 	tcase_add_loop_test(times, the_sun_rises_and_sets_when_an_almanac_says, 0,
