@@ -26,7 +26,7 @@ static bool is_one_shape(int a, int b)
 	bool is_equal = shape_is_equal(&plot, &survey, a, b);
 
 	ck_assert(is_equal == shape_is_equal(&plot, &survey, b, a));
-	/* All of a shape is in its hash: of others none has the same, or few would be found fast. */
+	/* All of a shape is in its hash: no other has the same, or they were found slowly. */
 	ck_assert(is_equal == (shape_hash(&plot, &survey, a) == shape_hash(&plot, &survey, b)));
 	return is_equal;
 }

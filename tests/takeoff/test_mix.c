@@ -352,8 +352,8 @@ static void odd_at_random(struct random *random)
 	}
 }
 
-/* Of all ways to buy these goods there are nearly as many as a search looks at, at the most: one that
- * saw much less of what leads nowhere would give up. */
+/* Of all ways to buy these goods there are nearly as many as a search looks at, at the most: one
+ * that saw much less of what leads nowhere would give up. */
 static const int odd_seeds[] = { 20, 95, 100, 299 };
 
 START_TEST(as_many_ways_as_can_be_looked_at_are_looked_at)

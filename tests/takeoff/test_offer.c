@@ -32,8 +32,8 @@ static struct pricing given(const char *book)
 	.size = (size_), .step = (step_), .weight = (weight_), .price = 700, \
 	.supplier = NO_SUPPLIER, .words = "" }
 
-/* Reckoned by hand, of goods of so many kg a unit: what a step holds, what part of a pack it is, what
- * it weighs, its volume in bulk. */
+/* Reckoned by hand, of goods of so many kg a unit: what a step holds, what part of a pack it is,
+ * what it weighs, its volume in bulk. */
 static const struct {
 	struct pack pack;
 	enum item_unit unit;
@@ -79,8 +79,8 @@ START_TEST(a_step_holds_costs_and_weighs_its_part_of_a_pack)
 }
 END_TEST
 
-/* Units that cannot be turned into each other, and what nobody can count or pay: of pieces for 1, 10
- * to the twelfth, of which each costs nothing, and for 10 to the ninth of the currency. */
+/* Units that cannot be turned into each other, and what nobody can count or pay: more than 10 to the
+ * twelfth pieces that cost nothing, and of those that cost 1 more than 10 to the ninth. */
 static const struct {
 	struct pack pack;
 	enum item_unit unit;
@@ -126,8 +126,8 @@ static void load_is(const struct pricing *pricing, int supplier, double carries,
 
 START_TEST(loads_are_those_of_the_book_or_those_allowed_for)
 {
-	const struct pricing told = given("'vehicle': {'name': 'Car', 'carries': '500 kg', 'holds': "
-		"'1 m3'}, 'suppliers': [{'name': 'A', 'delivery': 1}, {'name': 'B', 'delivery': 1, "
+	const struct pricing told = given("'vehicle': {'name': 'Car', 'carries': '500 kg', "
+		"'holds': '1 m3'}, 'suppliers': [{'name': 'A', 'delivery': 1}, {'name': 'B', 'delivery': 1, "
 		"'carries': '900 kg'}, {'name': 'C', 'delivery': 1, 'holds': '2 m3'}], 'goods': "
 		"[]");
 

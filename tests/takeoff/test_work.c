@@ -92,6 +92,9 @@ START_TEST(all_of_it_is_done_in_the_one_order)
 	steps_are("services strip set-out dig posts sleeves set-aside haul tamp fabric base "
 		"fixtures-inside walls backfill fill fixtures edging surface panels mulch lawn "
 		"clear-up");
+	/* level ground, nothing around, no plants, no water */
+	lacks(FACT(LEVELS) | FACT(LOW) | FACT(DEEP) | FACT(LINES) | FACT(KEPT) | FACT(LAID) |
+		FACT(WATER) | FACT(HEADER) | FACT(PLANTS));
 }
 END_TEST
 
