@@ -79,8 +79,8 @@ START_TEST(a_step_holds_costs_and_weighs_its_part_of_a_pack)
 }
 END_TEST
 
-/* Units that cannot be turned into each other, and what nobody can count or pay: more than 10 to the
- * twelfth pieces that cost nothing, and of those that cost 1 more than 10 to the ninth. */
+/* Units that cannot be turned into each other, and what nobody can count or pay: over 10 to the
+ * twelfth pieces that cost nothing, and of those that cost 1 over 10 to the ninth. */
 static const struct {
 	struct pack pack;
 	enum item_unit unit;
@@ -127,9 +127,9 @@ static void load_is(const struct pricing *pricing, int supplier, double carries,
 START_TEST(loads_are_those_of_the_book_or_those_allowed_for)
 {
 	const struct pricing told = given("'vehicle': {'name': 'Car', 'carries': '500 kg', "
-		"'holds': '1 m3'}, 'suppliers': [{'name': 'A', 'delivery': 1}, {'name': 'B', 'delivery': 1, "
-		"'carries': '900 kg'}, {'name': 'C', 'delivery': 1, 'holds': '2 m3'}], 'goods': "
-		"[]");
+		"'holds': '1 m3'}, 'suppliers': [{'name': 'A', 'delivery': 1}, {'name': 'B', "
+		"'delivery': 1, 'carries': '900 kg'}, {'name': 'C', 'delivery': 1, 'holds': "
+		"'2 m3'}], 'goods': []");
 
 	load_is(&told, NO_SUPPLIER, 500, 1);
 	load_is(&told, 0, 3000, 4);
