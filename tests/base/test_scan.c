@@ -250,7 +250,7 @@ END_TEST
 START_TEST(what_stands_behind_the_line_does_not_matter)
 {
 	static const char *const behind[] = { "7", ".5", "x", ",", "\"", "\\", " 1", "\xBF",
-		"\xE2\x80\x8D" "b\"" };
+		("\xE2\x80\x8D" "b\"") };
 	static const char *const lines[] = { "12", "12.", "1.2", "word", "a,", "  ", "\"text",
 		"\"text\\", "\"\xE2\x80\x8D", "\"a\xE2\x80\x8D", "\xE2\x82", "" };
 	const char *line = lines[_i];

@@ -222,8 +222,8 @@ static void tell_all(struct told_list *told, const struct hand *hand)
 	for (int i = 0; i < hand->dig_count; i++) {
 		const struct hand_dig *dig = &hand->digs[i];
 
-		tell(told, &(struct told){ dig->kind, dig->kind == HAND_GROUND ? dig->region :
-			dig->place, 0, cells_met(dig->from, dig->to), dig->first });
+		tell(told, &(struct told){ (int)dig->kind, dig->kind == HAND_GROUND ?
+			dig->region : dig->place, 0, cells_met(dig->from, dig->to), dig->first });
 	}
 	for (int i = 0; i < hand->post_count; i++) {
 		struct rectangle cells = cells_met(hand->posts[i].at, hand->posts[i].at);
