@@ -68,7 +68,7 @@ END_TEST
  * the item before, and so with its purchase. */
 static void set_list(struct goods_of *of, const char *letters)
 {
-	struct item items[ITEMS];
+	struct item items[ITEMS] = { 0 };
 	size_t count = strlen(letters);
 
 	for (size_t i = 0; i < count; i++) {
