@@ -229,6 +229,28 @@ START_TEST(sizing_ends_peg_mark_and_trail)
 }
 END_TEST
 
+START_TEST(peg_and_bends_stay_on_the_plan_when_its_size_is_taken_back)
+{
+	struct desk *b = sit();
+
+	desk_answer(b, ROWS { "Each side by measure", "Right: 3 cells; Bottom: 2 cells", NULL });
+	desk_do(b, ACT_SIZE);
+	b->editor.cursor = (struct place){ 8, 4 };
+	desk_press(b, PRESS_ENTER);
+	b->editor.cursor = (struct place){ 7, 1 };
+	desk_do(b, ACT_BEND);
+	b->editor.cursor = (struct place){ 1, 3 };
+	desk_do(b, ACT_BEND);
+	desk_press(b, PRESS_BACKSPACE);
+	desk_check(b, start);
+	ck_assert_int_eq(b->editor.bend_count, 2);
+	ck_assert(place_equal(b->editor.peg, (struct place){ 4, 2 }));
+	ck_assert(place_equal(b->editor.bends[0], (struct place){ 4, 1 }));
+	ck_assert(place_equal(b->editor.bends[1], (struct place){ 1, 2 }));
+	desk_free(b);
+}
+END_TEST
+
 /* Sizes each side at random, and answers what is asked about it. */
 static struct margins size_at_random(struct desk *b, struct random *r)
 {
@@ -306,6 +328,7 @@ Suite *test_suite(void)
 	tcase_add_test(sizing, a_plan_of_nothing_or_of_too_much_is_refused_in_words);
 	tcase_add_test(sizing, a_set_axis_moves_with_the_ground_and_its_loss_is_said);
 	tcase_add_test(sizing, sizing_ends_peg_mark_and_trail);
+	tcase_add_test(sizing, peg_and_bends_stay_on_the_plan_when_its_size_is_taken_back);
 	tcase_add_test(sizing,
 		sizes_at_random_keep_what_stays_inside_and_taken_back_give_the_first_bytes);
 	return suite;

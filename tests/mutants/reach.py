@@ -13,7 +13,7 @@ from workshop import BUILD, PARTERRE, Workshop
 SAVED_EVERY = 20
 LIMIT_S = 600
 DRAWN = ('editor', 'screen', 'main.c')
-FLAGS = ('CFLAGS=-O1 --coverage',)
+COUNTED = 'CFLAGS=-O1 --coverage'
 
 
 def gcov(folder, suffix):
@@ -74,7 +74,7 @@ class Reach:
 
     def measure(self):
         """Runs every test program by itself, cheap ones first as far as that is known."""
-        shop = Workshop(self.root, self.folder, FLAGS)
+        shop = Workshop(self.root, self.folder, COUNTED)
         shop.link(PARTERRE)
         known = self.map['programs']
         self.map = {

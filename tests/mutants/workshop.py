@@ -11,7 +11,10 @@ from pathlib import Path
 
 BUILD = 'build'
 PARTERRE = f'{BUILD}/parterre'
+ARCHIVE = f'{BUILD}/core.a'
+SHARED = f'{BUILD}/core.so'
 MUTANT = f'{BUILD}/mutant'
+CFLAGS = 'CFLAGS=-O2'
 MEMORY_MOST = 8 << 30
 POLL_S = 0.2
 
@@ -31,15 +34,17 @@ def put_if_other(path, content):
 
 
 class Workshop:
-    def __init__(self, root, folder, flags=()):
+    def __init__(self, root, folder, cflags=CFLAGS):
         """Copies the tree at root into the folder, or what has changed of it, and compiles all
-        there, with `flags` for make. Programs are linked as they are needed."""
-        self.folder = folder
+        there, with these for make. What all programs share is a library, so that it alone is made
+        anew for a mutant. Programs are linked as they are needed."""
+        self.folder, self.is_sanitized = folder, 'SANITIZE' in cflags
+        self.linked, self.held = {}, ''
         names = tree_files(root)
         for name in names:
             put_if_other(folder / name, (root / name).read_bytes())
             (folder / name).chmod((root / name).stat().st_mode)
-        make = ['make', f'B={BUILD}', *flags]
+        make = ['make', f'B={BUILD}', f'{cflags} -fPIC']
         self.commands = self._commands(make, names)
         parts = [target for target in self.commands if '.' in target]
         self.programs = [target for target in self.commands
@@ -78,6 +83,7 @@ class Workshop:
     def compile(self, source, text):
         """What becomes of a source with this text, an object that programs may be linked with;
         None if the compiler does not take it. What it warns of does not matter."""
+        self.held = ''
         (self.folder / MUTANT).with_suffix('.c').write_text(text)
         words = [{source: MUTANT + '.c', self.object_of(source): MUTANT + '.o'}.get(word, word)
                  for word in self.commands[self.object_of(source)]]
@@ -88,14 +94,32 @@ class Workshop:
     def object_of(source):
         return f'{BUILD}/{source[:-2]}.o'
 
+    def _hold(self, source):
+        """Has the library hold what was compiled last in place of a source, or all as it is."""
+        if self.held == source:
+            return
+        objects = [MUTANT + '.o' if source and word == self.object_of(source) else word
+                   for word in self.commands[ARCHIVE] if word.endswith('.o')]
+        words = self.commands[PARTERRE]
+        compiler, libraries = words[:words.index('-o')], words[words.index(ARCHIVE) + 1:]
+        assert self._do([*compiler, '-shared', '-o', SHARED + '.new', *objects, *libraries])
+        (self.folder / (SHARED + '.new')).rename(self.folder / SHARED)
+        self.held = source
+
     def link(self, program, source=None):
-        """Links a program; with what was compiled last in place of a source of src/, if one is
-        named: it goes before the archive, which then is not asked for it."""
-        words = [word for word in self.commands[program]
-                 if source is None or word != self.object_of(source)] + ['-Wl,--strip-debug']
-        if source:
-            words.insert(words.index(f'{BUILD}/core.a'), MUTANT + '.o')
-        assert self._do(words), f'{program} cannot be linked'
+        """Makes a program ready; with what was compiled last in place of a source of src/, if one
+        is named. Few have an object of src/ that is not in the library."""
+        self._hold(source)
+        words = self.commands[program]
+        own = source if source and self.object_of(source) in words else None
+        if program in self.linked and self.linked[program] is None and own is None:
+            return
+        places = {ARCHIVE: SHARED}
+        if own:
+            places[self.object_of(own)] = MUTANT + '.o'
+        words = [places.get(word, word) for word in words]
+        assert self._do([*words, f'-Wl,-rpath,{self.folder / BUILD}']), f'{program}: not linked'
+        self.linked[program] = own
 
     def includes(self, program, header):
         return header in (self.folder / f'{program}.d').read_text()
@@ -111,13 +135,16 @@ class Workshop:
             os.setpgrp()
             resource.setrlimit(resource.RLIMIT_CPU, (int(processor), int(processor) + 1))
             resource.setrlimit(resource.RLIMIT_CORE, (0, 0))
-            resource.setrlimit(resource.RLIMIT_AS, (MEMORY_MOST, MEMORY_MOST))
+            if not self.is_sanitized:       # those map all there is
+                resource.setrlimit(resource.RLIMIT_AS, (MEMORY_MOST, MEMORY_MOST))
 
         scratch = self.folder / BUILD / 'scratch' / 'tmp'
         scratch.mkdir(parents=True, exist_ok=True)
         said = self.folder / BUILD / 'last.tap'         # test by test, as they end
         said.unlink(missing_ok=True)
         environment = {**os.environ, 'TMPDIR': str(scratch), 'CK_TAP_LOG_FILE_NAME': str(said)}
+        if self.is_sanitized:
+            environment['CK_TIMEOUT_MULTIPLIER'] = '20'
         if not forks:
             environment['CK_FORK'] = 'no'
         with open(self.folder / BUILD / 'last.log', 'wb') as log:

@@ -89,11 +89,14 @@ static void paint_row(struct painting *painting, int y, bool with_base, size_t *
 		if (run->region == NO_REGION || painting->own[run->region] == NO_ZONE ||
 			(run->class == CLASS_PATH || run->class == CLASS_FIXTURE) != with_base)
 			continue;
-		box_of[i] = survey_has_run_above(survey, y, run, &above) ? box_of[above] :
-			box_add(painting, (struct cover_box){ run->left * cell, y * cell,
-				run->right * cell, y * cell, painting->own[run->region] });
-		assert(painting->boxes.list);
-		painting->boxes.list[box_of[i]].bottom = (y + 1) * cell;
+		if (survey_has_run_above(survey, y, run, &above)) {
+			box_of[i] = box_of[above];
+			painting->boxes.list[box_of[i]].bottom = (y + 1) * cell;
+		} else {
+			box_of[i] = box_add(painting, (struct cover_box){ run->left * cell,
+				y * cell, run->right * cell, (y + 1) * cell,
+				painting->own[run->region] });
+		}
 	}
 }
 
