@@ -152,7 +152,6 @@ void ids_write(struct ids *out, struct points *points, const struct survey *surv
 		if (named[i] == NAMED_ALL)
 			names[out->name_count++] = name;
 	}
-	if (out->name_count > 1)
-		sort(names, out->name_count, sizeof *names, compare_places);
+	sort(names, out->name_count, sizeof *names, compare_places);
 	free(rooms);
 }

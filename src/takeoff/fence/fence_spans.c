@@ -55,8 +55,7 @@ static void sort_legs(struct lines *lines)
 	lines->list = memory_new(lines->legs.count, sizeof *lines->list);
 	for (size_t i = 0; i < lines->legs.count && !stop_asked(); i++)
 		lines->list[i] = (struct leg_at){ leg_stretch(lines->legs.items[i]), (int)i };
-	if (lines->legs.count > 1)
-		sort(lines->list, lines->legs.count, sizeof *lines->list, compare_places);
+	sort(lines->list, lines->legs.count, sizeof *lines->list, compare_places);
 }
 
 /* The leg of the line that holds the point `at`; where two meet there, the one that begins
@@ -161,8 +160,7 @@ static void divide_all(struct lines *lines, const struct fence *fence)
 	divide_by_runs(lines);
 	for (size_t i = 0; i < fence->gates.count && !stop_asked(); i++)
 		divide_by_gate(lines, fence->gates.items[i]);
-	if (lines->divide_count > 1)
-		sort(lines->divides, lines->divide_count, sizeof *lines->divides, compare_divides);
+	sort(lines->divides, lines->divide_count, sizeof *lines->divides, compare_divides);
 }
 
 const struct fence_span *fence_spans(struct arena *arena, const struct fence *fence, int *count)

@@ -113,8 +113,7 @@ static struct gate_spots gate_spots(const struct fencing *fencing)
 		spots.list[spots.count++] = fencing->gates[i].from;
 		spots.list[spots.count++] = fencing->gates[i].to;
 	}
-	if (spots.count > 1)
-		sort(spots.list, spots.count, sizeof *spots.list, compare_spots);
+	sort(spots.list, spots.count, sizeof *spots.list, compare_spots);
 	return spots;
 }
 

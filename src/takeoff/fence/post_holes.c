@@ -36,8 +36,7 @@ struct post_holes post_holes_of(const struct fences *fences, const struct plot *
 				(int)(fencing->fence - plot->details.fences), j, HOLE_UNMARKED,
 				post->at.y / holes.widest };
 		}
-	if (count > 1)
-		sort(holes.list, holes.count, sizeof *holes.list, compare_holes);
+	sort(holes.list, holes.count, sizeof *holes.list, compare_holes);
 	return holes;
 }
 

@@ -108,8 +108,7 @@ static size_t join_wanted(struct wanted *list, size_t count, int *first_turns)
 {
 	size_t joined = 0;
 
-	if (count > 1)
-		sort(list, count, sizeof *list, compare_spots);
+	sort(list, count, sizeof *list, compare_spots);
 	for (size_t i = 0; i < count && !stop_asked(); i++) {
 		int turn = list[i].turn;
 

@@ -36,8 +36,7 @@ static void ranges_join(struct ranges *ranges, nm apart)
 {
 	size_t count = 0;
 
-	if (ranges->count > 1)
-		sort(ranges->list, ranges->count, sizeof *ranges->list, by_low);
+	sort(ranges->list, ranges->count, sizeof *ranges->list, by_low);
 	for (size_t i = 0; i < ranges->count; i++) {
 		struct range *last = count > 0 ? &ranges->list[count - 1] : NULL;
 
