@@ -278,6 +278,16 @@ START_TEST(a_run_bends_at_each_peg_with_its_corners_whole)
 	peg(b, (struct place){ 0, 0 }, (struct place){ 1, 0 });
 	ck_assert_int_eq(b->editor.bend_count, 0);
 	desk_free(b);
+	/* as far across as down: level first, and level again */
+	b = sit();
+	desk_answer(b, ROWS { "Bend the run here and go on", "Lay a straight run", "Width: 1 ft",
+		NULL });
+	peg(b, (struct place){ 0, 0 }, (struct place){ 2, 2 });
+	desk_press(b, PRESS_ENTER);
+	b->editor.cursor = (struct place){ 2, 4 };
+	desk_press(b, PRESS_ENTER);
+	desk_check(b, ROWS { "ppp....", "..p....", "..p....", "..p....", "..p....", NULL });
+	desk_free(b);
 	/* back to the left: the corner is beyond where either piece ends */
 	b = sit();
 	desk_answer(b, ROWS { "Bend the run here and go on", "Lay a straight run", "Width: 2 ft",

@@ -265,8 +265,8 @@ void edging_compute(struct edging *out, const struct basis *basis)
 	for (int cells = longest; cells > 0; cells--) {
 		if (runs[cells] == 0)
 			continue;
-		rows[out->row_count] = (struct edging_row){ cells * survey->cell,
-			runs[cells], 0, 0, 0 };
+		rows[out->row_count] = (struct edging_row){ .length = cells * survey->cell,
+			.runs = runs[cells] };
 		add_row(out, &rows[out->row_count++]);
 	}
 	free(runs);
