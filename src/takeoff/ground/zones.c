@@ -91,6 +91,7 @@ static void paint_row(struct painting *painting, int y, bool with_base, size_t *
 			continue;
 		if (survey_has_run_above(survey, y, run, &above)) {
 			box_of[i] = box_of[above];
+			assert(painting->boxes.list); /* that of the run above is there */
 			painting->boxes.list[box_of[i]].bottom = (y + 1) * cell;
 		} else {
 			box_of[i] = box_add(painting, (struct cover_box){ run->left * cell,
