@@ -328,6 +328,7 @@ static void levels_at_random(struct plot *plot, struct random *random)
 
 	if (columns > LEVELS_SIDE_MOST || rows > LEVELS_SIDE_MOST)
 		return;
+	levels_fini(levels);
 	levels_init(levels, step, (int)columns, (int)rows);
 	for (int i = 0; i < levels->columns * levels->rows; i++)
 		levels->drops[i] = number_at_random(random, &drop_rule);
