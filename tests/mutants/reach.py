@@ -6,6 +6,7 @@ import resource
 import subprocess
 import sys
 import time
+from collections import Counter
 from pathlib import Path
 
 from workshop import BUILD, PARTERRE, Workshop
@@ -47,12 +48,13 @@ def text_hash(path):
 class Reach:
     """The map. Sources that have changed since it was made are not in it."""
 
-    def __init__(self, root, kept):
+    def __init__(self, root, kept, caught=()):
+        """caught: for each mutant that was caught so far the program that did."""
         self.root, self.folder, self.file = root, kept / 'reach', kept / 'reach.json'
         self.map = {'hashes': {}, 'counted': {}, 'programs': {}}
         if self.file.exists():
             self.map = json.loads(self.file.read_text())
-        self.by_line, self.by_folder = {}, {}
+        self.by_line, self.by_folder, self.caught = {}, {}, Counter(caught)
         for program, of in self.map['programs'].items():
             for source, lines in of['lines'].items():
                 for line in lines:
@@ -163,12 +165,16 @@ class Reach:
         return self.by_folder[folder]
 
     def programs(self, source, line):
-        """In the order in which they are run: the source's own, then those of its room, those at a
-        terminal last, cheap ones before others. None if no test reaches the line."""
+        """In the order in which they are run: the source's own, then those that are likely to catch
+        it for the time they take, by what each has caught so far; those at a terminal last. None if
+        no test reaches the line."""
         met = self._met(source, line)
         if not met:
             return []
         own, room = self.own(source), Path(source).parts[1]
+
+        def gain(one):
+            expected = 1 + self.caught[one] + 5 * (Path(one).parts[2] == room)
+            return expected / (1 + self.of(one)['seconds'])
         return own + sorted(met - set(own), key=lambda one: (
-            self.of(one)['is_at_terminal'], Path(one).parts[2] != room, self.of(one)['seconds'],
-            one))
+            self.of(one)['is_at_terminal'], -gain(one), one))
