@@ -2,7 +2,10 @@
 import bisect
 import hashlib
 import json
+import multiprocessing
+import os
 import resource
+import shutil
 import subprocess
 import sys
 import time
@@ -15,6 +18,8 @@ SAVED_EVERY = 20
 LIMIT_S = 600
 DRAWN = ('editor', 'screen', 'main.c')
 COUNTED = 'CFLAGS=-O1 --coverage'
+
+measuring = {}                      # of a process that runs programs: what it runs, and where
 
 
 def gcov(folder, suffix):
@@ -43,6 +48,42 @@ def processor_spent():
 
 def text_hash(path):
     return hashlib.sha256(path.read_bytes()).hexdigest()
+
+
+def begin(shop):
+    """In a process that runs programs: it counts in a folder of its own."""
+    measuring['shop'] = shop
+    measuring['folder'] = shop.folder / f'counted-{os.getpid()}'
+    os.environ['GCOV_PREFIX'] = str(measuring['folder'])
+    os.environ['GCOV_PREFIX_STRIP'] = str(len(shop.folder.parts) - 1)
+    for path in (shop.folder / BUILD).rglob('*.gcno'):
+        there = measuring['folder'] / path.relative_to(shop.folder)
+        there.parent.mkdir(parents=True, exist_ok=True)
+        shutil.copy(path, there)
+
+
+def measured(program):
+    """The program, and what it reaches and takes. Most can run all their tests in one process.
+    What is made to fail needs one each."""
+    shop, folder = measuring['shop'], measuring['folder']
+    shop.link(program)
+    for forks in (True,) if shop.includes(program, 'support/faults.h') else (False, True):
+        counters_clear(folder)
+        started = time.time()
+        before = processor_spent()
+        outcome = shop.run(program, LIMIT_S, LIMIT_S, forks)
+        spent = processor_spent() - before
+        if outcome == 'passed':
+            break
+    lines = {}
+    for source, counted in gcov(folder, '*.gcda'):
+        met = [line['line_number'] for line in counted if line['count']]
+        if met:
+            lines[source] = sorted(set(lines.get(source, []) + met))
+    of = {'seconds': round(time.time() - started, 1), 'forks': forks, 'lines': lines,
+          'processor': round(spent, 1), 'is_at_terminal': shop.is_at_terminal(program)}
+    print(f"{program}: {outcome}, {of['seconds']} s, {len(lines)} sources", flush=True)
+    return program, of
 
 
 class Reach:
@@ -75,9 +116,13 @@ class Reach:
     # Making it
 
     def measure(self):
-        """Runs every test program by itself, cheap ones first as far as that is known."""
+        """Runs every test program by itself, as many at a time as there are processors, those that
+        take long first as far as that is known."""
         shop = Workshop(self.root, self.folder, COUNTED)
         shop.link(PARTERRE)
+        counters_clear(self.folder)
+        for left in self.folder.glob('counted-*'):
+            shutil.rmtree(left)
         known = self.map['programs']
         self.map = {
             'hashes': {str(path.relative_to(self.root)): text_hash(path)
@@ -86,34 +131,14 @@ class Reach:
                         for source, lines in gcov(self.folder, '*.gcno')},
             'programs': {},
         }
-        for at, program in enumerate(sorted(shop.programs, key=lambda one: (
-                shop.is_at_terminal(one), known.get(one, {'seconds': 0})['seconds'], one))):
-            self._measure_one(shop, program)
-            if at % SAVED_EVERY == 0:
-                self._save()
+        programs = sorted(shop.programs, key=lambda one: (
+            -known.get(one, {'seconds': 5})['seconds'], one))
+        with multiprocessing.get_context('fork').Pool(None, begin, (shop,)) as pool:
+            for at, (program, of) in enumerate(pool.imap_unordered(measured, programs)):
+                self.map['programs'][program] = of
+                if at % SAVED_EVERY == 0:
+                    self._save()
         self._save()
-
-    def _measure_one(self, shop, program):
-        """Most can run all their tests in one process. What is made to fail needs one each."""
-        shop.link(program)
-        for forks in (True,) if shop.includes(program, 'support/faults.h') else (False, True):
-            counters_clear(self.folder)
-            started = time.time()
-            before = processor_spent()
-            outcome = shop.run(program, LIMIT_S, LIMIT_S, forks)
-            spent = processor_spent() - before
-            if outcome == 'passed':
-                break
-        lines = {}
-        for source, counted in gcov(self.folder, '*.gcda'):
-            met = [line['line_number'] for line in counted if line['count']]
-            if met:
-                lines[source] = sorted(set(lines.get(source, []) + met))
-        of = {'seconds': round(time.time() - started, 1), 'forks': forks, 'lines': lines,
-              'processor': round(spent, 1),
-              'is_at_terminal': shop.is_at_terminal(program)}
-        self.map['programs'][program] = of
-        print(f"{program}: {outcome}, {of['seconds']} s, {len(lines)} sources", flush=True)
 
     def _save(self):
         fresh = self.file.with_suffix('.new')

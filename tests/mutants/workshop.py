@@ -140,14 +140,14 @@ class Workshop:
 
         scratch = self.folder / BUILD / 'scratch' / 'tmp'
         scratch.mkdir(parents=True, exist_ok=True)
-        said = self.folder / BUILD / 'last.tap'         # test by test, as they end
+        said = self.folder / f'{program}.tap'           # test by test, as they end
         said.unlink(missing_ok=True)
         environment = {**os.environ, 'TMPDIR': str(scratch), 'CK_TAP_LOG_FILE_NAME': str(said)}
         if self.is_sanitized:
             environment['CK_TIMEOUT_MULTIPLIER'] = '20'
         if not forks:
             environment['CK_FORK'] = 'no'
-        with open(self.folder / BUILD / 'last.log', 'wb') as log:
+        with open(self.folder / f'{program}.log', 'wb') as log:
             child = subprocess.Popen([f'./{program}'], cwd=self.folder, stdin=subprocess.DEVNULL,
                                      stdout=log, stderr=log, preexec_fn=begin, env=environment)
         try:

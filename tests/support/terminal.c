@@ -514,11 +514,20 @@ bool terminal_answered(struct terminal *t, const char *bytes)
 
 static void environment_set(const struct launch *how, const char *home, const char *logs)
 {
-	const char *path = getenv("PATH");
-	char *kept = strdup(path ? path : "/usr/bin:/bin");
+	/* The last two say where gcov counts. */
+	static const char *const names[] = { "PATH", "GCOV_PREFIX", "GCOV_PREFIX_STRIP" };
+	enum { NAMES = sizeof names / sizeof *names };
+	char *kept[NAMES];
 
+	for (int i = 0; i < NAMES; i++)
+		kept[i] = getenv(names[i]) ? strdup(getenv(names[i])) : NULL;
 	clearenv();
-	setenv("PATH", kept, 1);
+	setenv("PATH", "/usr/bin:/bin", 1);
+	for (int i = 0; i < NAMES; i++) {
+		if (kept[i])
+			setenv(names[i], kept[i], 1);
+		free(kept[i]);
+	}
 	setenv("HOME", home, 1);
 	setenv("LC_ALL", "C.UTF-8", 1);
 	setenv("ESCDELAY", "25", 1);
@@ -532,7 +541,6 @@ static void environment_set(const struct launch *how, const char *home, const ch
 		else
 			unsetenv(*env);
 	}
-	free(kept);
 }
 
 _Noreturn static void program_exec(const struct launch *how, const char *home, const char *logs)
