@@ -195,8 +195,9 @@ static int sequence_step(struct decoder *d)
 	return length == 1 ? PRESS_ESCAPE : sequence_press(d, bytes, length);
 }
 
-/* The rest of what silence cut off, where so much comes at once that it makes sense with it: not
- * two letters typed after Esc. The key that it was, PRESS_NOTHING: none, or it is not the rest. */
+/* The rest of what silence cut off, where it makes sense with it and is no letter typed after Esc:
+ * two bytes at once, or the last one of a paste's mark. The key that it was, PRESS_NOTHING: none,
+ * or it is not the rest. */
 static int late_step(struct decoder *d)
 {
 	unsigned char whole[2 * SEQUENCE_MOST];
@@ -208,7 +209,7 @@ static int late_step(struct decoder *d)
 	memcpy(whole, d->late, had);
 	memcpy(whole + had, bytes, count);
 	length = sequence_length(whole, had + count);
-	if (length < had + 2 || !sequence_is_whole(whole, length) ||
+	if (length < had + (bytes[0] == '~' ? 1 : 2) || !sequence_is_whole(whole, length) ||
 	    (length == 3 && !strchr("ABCDFH", whole[2])))
 		return PRESS_NOTHING;
 	d->at += length - had;

@@ -117,6 +117,13 @@ static void refuse(struct filling *filling, const struct text *begun)
 		begun->bytes);
 }
 
+/* What is typed so far and one more letter. */
+static void begin_with(const struct filling *filling, char letter, struct text *begun)
+{
+	text_add_bytes(begun, filling->begun.bytes, filling->begun.length);
+	text_add_bytes(begun, &letter, 1);
+}
+
 /* A letter: what is typed so far begins a word, or is left as it was. */
 static void type(struct filling *filling, char letter)
 {
@@ -124,8 +131,7 @@ static void type(struct filling *filling, char letter)
 	struct text begun = TEXT_EMPTY;
 	const char *word, *next;
 
-	text_add_bytes(&begun, filling->begun.bytes, filling->begun.length);
-	text_add_bytes(&begun, &letter, 1);
+	begin_with(filling, letter, &begun);
 	word = word_begun(field, &begun);
 	next = word ? NULL : word_after(field, &begun);
 	if (next)
@@ -140,13 +146,16 @@ static void type(struct filling *filling, char letter)
 	text_fini(&begun);
 }
 
-/* Whether a blank stands for the hyphen of the word that is typed. */
+/* Whether a blank stands for the hyphen of a word that begins as was typed. */
 static bool is_hyphen(const struct filling *filling)
 {
-	const struct text *begun = &filling->begun;
-	const char *typed = filling_field(filling)->typed;
+	struct text begun = TEXT_EMPTY;
+	bool is_one;
 
-	return begun->length > 0 && begins_so(typed, begun) && typed[begun->length] == '-';
+	begin_with(filling, '-', &begun);
+	is_one = word_begun(filling_field(filling), &begun) != NULL;
+	text_fini(&begun);
+	return is_one;
 }
 
 void filling_choose(struct filling *filling, int key)

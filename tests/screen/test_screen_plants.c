@@ -251,7 +251,8 @@ static const struct {
 	{ "Planted from", "mm", "may" }, { "Planted until", "august", "august" },
 	{ "Sun it needs", "part-shade", "part-shade" },
 	{ "Sun it needs", "part shade", "part-shade" },
-	{ "Sun it needs", "part", "part" }, { "Sun it needs", "sh", "shade" },
+	{ "Sun it needs", "part", "part" }, { "Sun it needs", "part  ", "shade" },
+	{ "Sun it needs", "sh", "shade" },
 	/* pasted */
 	{ "Sun it needs", "\033[200~part-shade \033[201~", "part-shade" },
 	{ "Planted from", "\033[200~june\033[201~", "june" },
@@ -283,6 +284,7 @@ START_TEST(letters_typed_into_a_field_of_words_begin_one_of_them)
 	for (size_t i = 0; i < sizeof words_typed / sizeof *words_typed; i++) {
 		field_go_to(at.t, words_typed[i].label);
 		terminal_keys(at.t, "backspace");
+		check_says(&at, words_typed[i].label, "[not told]");
 		terminal_type(at.t, words_typed[i].typed);
 		check_says(&at, words_typed[i].label, words_typed[i].says);
 	}
