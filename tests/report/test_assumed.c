@@ -137,15 +137,13 @@ static void said_fini(struct said *said)
 
 static void count(struct said *said)
 {
-	struct text_sink to_figures = text_sink(&said->figures), to_json = text_sink(&said->json);
-	struct text_sink to_assumed = text_sink(&said->assumed);
+	struct text_sink to_json = text_sink(&said->json);
 	const unsigned part = 1u << PART_ASSUMED;
 
 	garden_count(&garden);
-	report_text(&to_figures.sink, &garden.plot, &garden.takeoff, "all.plot",
-		PARTS_ALL & ~part);
+	garden_print(&garden, &said->figures, "all.plot", PARTS_ALL & ~part);
 	report_json(&to_json.sink, &garden.plot, &garden.takeoff);
-	report_text(&to_assumed.sink, &garden.plot, &garden.takeoff, "all.plot", part);
+	garden_print(&garden, &said->assumed, "all.plot", part);
 	join_paragraphs(said->assumed.bytes);
 }
 

@@ -24,10 +24,9 @@ static cJSON *tree;
 static void print_papers(void)
 {
 	struct text printed = TEXT_EMPTY;
-	struct text_sink sink = text_sink(&printed);
 
 	for (int part = 0; part < PARTS; part++)
-		report_text(&sink.sink, &garden.plot, &garden.takeoff, "figures.plot", 1u << part);
+		garden_print(&garden, &printed, "figures.plot", 1u << part);
 	for (const char *c = printed.bytes; *c; c++) {
 		bool is_blank = isspace((unsigned char)*c) != 0;
 

@@ -318,12 +318,11 @@ enum { GARDENS = sizeof gardens / sizeof *gardens };
 
 START_TEST(papers_of_many_print_as_they_did)
 {
-	struct text_sink sink = text_sink(&paper);
 	char golden[60];
 
 	gardens[_i].draw(gardens[_i].count);
 	garden_count(&garden);
-	report_text(&sink.sink, &garden.plot, &garden.takeoff, "many.plot", gardens[_i].parts);
+	garden_print(&garden, &paper, "many.plot", gardens[_i].parts);
 	snprintf(golden, sizeof golden, "many-%s-%d.txt", gardens[_i].name, gardens[_i].count);
 	golden_check(golden, paper.bytes);
 }

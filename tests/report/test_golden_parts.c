@@ -32,11 +32,10 @@ static void open_file(const char *folder, const char *name)
 
 static void add_part(const char *name, unsigned parts)
 {
-	struct text_sink sink = text_sink(&papers);
 	char file[80];
 
 	snprintf(file, sizeof file, "%s.plot", name);
-	report_text(&sink.sink, &garden.plot, &garden.takeoff, file, parts);
+	garden_print(&garden, &papers, file, parts);
 }
 
 /* Each part but the front by itself. */

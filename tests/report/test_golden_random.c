@@ -25,9 +25,7 @@ static void teardown(void)
 
 static void add_parts(unsigned parts)
 {
-	struct text_sink sink = text_sink(&paper);
-
-	report_text(&sink.sink, &garden.plot, &garden.takeoff, "random.plot", parts);
+	garden_print(&garden, &paper, "random.plot", parts);
 }
 
 /* The list of all that is bought, with its notes. */

@@ -75,7 +75,6 @@ static void teardown(void)
 
 START_TEST(parts_of_variants_print_as_they_did)
 {
-	struct text_sink sink = text_sink(&paper);
 	const struct change *changes = variants[_i].changes;
 	const char *name = strrchr(variants[_i].garden, '/') + 1;
 	char file[80], golden[80];
@@ -87,8 +86,7 @@ START_TEST(parts_of_variants_print_as_they_did)
 	garden_count(&garden);
 	for (int part = 0; part < PARTS; part++)
 		if (variants[_i].parts >> part & 1)
-			report_text(&sink.sink, &garden.plot, &garden.takeoff, "variant.plot",
-				1u << part);
+			garden_print(&garden, &paper, "variant.plot", 1u << part);
 	snprintf(golden, sizeof golden, "variant-%d-%s.txt", _i + 1, name);
 	golden_check(golden, paper.bytes);
 }

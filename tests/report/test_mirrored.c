@@ -188,10 +188,9 @@ END_TEST
 START_TEST(beds_that_are_images_have_one_sheet)
 {
 	struct text text = TEXT_EMPTY;
-	struct text_sink sink = text_sink(&text);
 
 	draw(_i);
-	report_text(&sink.sink, &garden.plot, &garden.takeoff, "mirrored.plot", PARTS_ALL);
+	garden_print(&garden, &text, "mirrored.plot", PARTS_ALL);
 	ck_assert_ptr_nonnull(strstr(text.bytes, "B2: B1, left for right."));
 	text_fini(&text);
 	garden_fini(&garden);

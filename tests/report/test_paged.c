@@ -12,9 +12,7 @@ static struct text plain, paged;
 
 static void print(struct text *text, unsigned parts)
 {
-	struct text_sink sink = text_sink(text);
-
-	report_text(&sink.sink, &garden.plot, &garden.takeoff, "garden.plot", parts);
+	garden_print(&garden, text, "garden.plot", parts);
 }
 
 static void setup(void)

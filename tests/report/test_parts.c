@@ -37,10 +37,8 @@ static void teardown(void)
 
 static void print_as(struct text *text, const char *name, unsigned parts)
 {
-	struct text_sink sink = text_sink(text);
-
 	text_clear(text);
-	report_text(&sink.sink, &garden.plot, &garden.takeoff, name, parts);
+	garden_print(&garden, text, name, parts);
 }
 
 static void print_to(struct text *text, unsigned parts)

@@ -21,9 +21,7 @@ static void print_parts(const char *name, unsigned parts)
 {
 	garden_count(&garden);
 	text_clear(&page);
-	struct text_sink sink_page = text_sink(&page);
-
-	report_text(&sink_page.sink, &garden.plot, &garden.takeoff, name, parts);
+	garden_print(&garden, &page, name, parts);
 }
 
 static void print(const char *name)

@@ -18,12 +18,10 @@ static void teardown(void)
 
 static void print(void (*draw)(struct plot *plot, int size), int size)
 {
-	struct text_sink sink = text_sink(&page);
-
 	garden = (struct garden){ .arena = ARENA_EMPTY };
 	draw(&garden.plot, size);
 	garden_count(&garden);
-	report_text(&sink.sink, &garden.plot, &garden.takeoff, "many.plot", PARTS_ALL);
+	garden_print(&garden, &page, "many.plot", PARTS_ALL);
 	/* Where lines are broken does not matter here. */
 	for (char *c = page.bytes; *c; c++)
 		if (strncmp(c, "\n  ", 3) == 0)
@@ -87,9 +85,7 @@ START_TEST(beds_of_one_size_and_another_shape_keep_rows_of_their_own)
 	*ground_at(&garden.plot.ground, 48, 1) = OPEN_GROUND;
 	garden_count(&garden);
 	text_clear(&page);
-	struct text_sink sink = text_sink(&page);
-
-	report_text(&sink.sink, &garden.plot, &garden.takeoff, "many.plot", PARTS_ALL);
+	garden_print(&garden, &page, "many.plot", PARTS_ALL);
 	shows("B1   b  0 in, 0 in");
 	shows("B2   b  26 ft, 0 in");
 	shows("B3   b  49 ft, 0 in");
@@ -100,14 +96,12 @@ END_TEST
 /* Lawn touches one of them, whose wall stands 3 in deep for it and not 2. */
 START_TEST(beds_of_one_shape_that_stand_deeper_keep_rows_of_their_own)
 {
-	struct text_sink sink = text_sink(&page);
-
 	garden = (struct garden){ .arena = ARENA_EMPTY };
 	shape_small_beds(&garden.plot, 280);
 	details_add_entry(&garden.plot.details, CLASS_LAWN, 'l', memory_string("Lawn"));
 	*ground_at(&garden.plot.ground, 24 + 16, 0) = 'l';
 	garden_count(&garden);
-	report_text(&sink.sink, &garden.plot, &garden.takeoff, "many.plot", PARTS_ALL);
+	garden_print(&garden, &page, "many.plot", PARTS_ALL);
 	shows("B1   b  0 in, 0 in");
 	shows("  16 in       2 in  97.8 sq ft  12 1/2 in\n");
 	shows("B2   b  24 ft, 0 in");

@@ -29,11 +29,9 @@ static void teardown(void)
 /* Prints the part alone, its lines of a paragraph joined. */
 static void print(void)
 {
-	struct text_sink sink = text_sink(&page);
-
 	garden_count(&garden);
 	text_clear(&page);
-	report_text(&sink.sink, &garden.plot, &garden.takeoff, "slope.plot", 1u << PART_LEVELS);
+	garden_print(&garden, &page, "slope.plot", 1u << PART_LEVELS);
 	lines_check(page.bytes, "levels");
 	for (char *c = page.bytes; *c; c++)
 		if (*c == '\n' && c[1] != '\n')

@@ -23,10 +23,8 @@ static void teardown(void)
 
 static void print(void)
 {
-	struct text_sink sink = text_sink(&paper);
-
 	garden_count(&garden);
-	report_text(&sink.sink, &garden.plot, &garden.takeoff, "planted.plot", 1u << PART_PLANTING);
+	garden_print(&garden, &paper, "planted.plot", 1u << PART_PLANTING);
 }
 
 static void check_has(const char *words)
@@ -188,10 +186,8 @@ static const char unchecked[] = "\nNot checked: whether plants have the sun they
 
 static void print_parts(unsigned int parts)
 {
-	struct text_sink sink = text_sink(&paper);
-
 	garden_count(&garden);
-	report_text(&sink.sink, &garden.plot, &garden.takeoff, "planted.plot", parts);
+	garden_print(&garden, &paper, "planted.plot", parts);
 }
 
 START_TEST(without_a_latitude_it_is_said_that_no_need_of_sun_is_checked)

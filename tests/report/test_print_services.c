@@ -26,12 +26,9 @@ static void open(const char *lines)
 
 static const char *printed(unsigned parts)
 {
-	struct text_sink sink;
-
 	text_clear(&paper);
-	sink = text_sink(&paper);
 	garden_count(&garden);
-	report_text(&sink.sink, &garden.plot, &garden.takeoff, "yard.plot", parts);
+	garden_print(&garden, &paper, "yard.plot", parts);
 	return paper.bytes;
 }
 

@@ -64,10 +64,8 @@ static void at_random(int seed)
 /* The part alone, with what explains it. */
 static void print_part(void)
 {
-	struct text_sink out = text_sink(&page);
-
 	text_clear(&page);
-	report_text(&out.sink, &garden.plot, &garden.takeoff, "any.plot", 1u << PART_SETOUT);
+	garden_print(&garden, &page, "any.plot", 1u << PART_SETOUT);
 }
 
 static void print_alone(void)

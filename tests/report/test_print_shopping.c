@@ -27,10 +27,8 @@ static void teardown(void)
 
 static void print_parts(unsigned parts)
 {
-	struct text_sink sink_page = text_sink(&page);
-
 	text_clear(&page);
-	report_text(&sink_page.sink, &garden.plot, &garden.takeoff, "garden.plot", parts);
+	garden_print(&garden, &page, "garden.plot", parts);
 }
 
 /* All of the takeoff, by the book. */

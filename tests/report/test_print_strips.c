@@ -24,12 +24,9 @@ static void teardown(void)
 
 static void print(void)
 {
-	struct text_sink sink = text_sink(&page);
-
 	garden_count(&garden);
 	text_clear(&page);
-	report_text(&sink.sink, &garden.plot, &garden.takeoff, "strips.plot",
-		1u << PART_WALLS);
+	garden_print(&garden, &page, "strips.plot", 1u << PART_WALLS);
 }
 
 static bool is_metric(void)

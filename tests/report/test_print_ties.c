@@ -55,10 +55,8 @@ static void has_not(const char *words)
 
 static void print_part(void)
 {
-	struct text_sink out = text_sink(&page);
-
 	text_clear(&page);
-	report_text(&out.sink, &garden.plot, &garden.takeoff, "any.plot", 1u << PART_SETOUT);
+	garden_print(&garden, &page, "any.plot", 1u << PART_SETOUT);
 	lines_check(page.bytes, "part");
 	join_lines();
 }

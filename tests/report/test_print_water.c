@@ -23,11 +23,9 @@ static void teardown(void)
 
 static void print(unsigned parts)
 {
-	struct text_sink out = text_sink(&page);
-
 	text_clear(&page);
 	garden_count(&garden);
-	report_text(&out.sink, &garden.plot, &garden.takeoff, "watered.plot", parts);
+	garden_print(&garden, &page, "watered.plot", parts);
 }
 
 /* Wherever lines were broken. */

@@ -22,13 +22,10 @@ static void teardown(void)
 /* The takeoff as text, its lines joined: the whole, then its parts with all that explains them. */
 static void print(void)
 {
-	struct text_sink out = text_sink(&text);
-
 	garden_count(&garden);
 	text_clear(&text);
-	report_text(&out.sink, &garden.plot, &garden.takeoff, "said.plot", PARTS_ALL);
-	report_text(&out.sink, &garden.plot, &garden.takeoff, "said.plot",
-		PARTS_ALL & ~(1u << PART_FRONT));
+	garden_print(&garden, &text, "said.plot", PARTS_ALL);
+	garden_print(&garden, &text, "said.plot", PARTS_ALL & ~(1u << PART_FRONT));
 	char *to = text.bytes;
 
 	for (const char *c = text.bytes; *c; c++) {

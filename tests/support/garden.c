@@ -2,6 +2,7 @@
 #include "base/file.h"
 #include "plot/format/format.h"
 #include "prices/prices.h"
+#include "report/text/print.h"
 #include "report/words/item_words.h"
 #include "report/words/snag_words.h"
 #include "takeoff/sun/plant_sun.h"
@@ -120,6 +121,13 @@ const struct item *garden_item(const struct garden *garden, const char *id)
 			return &items[i];
 	}
 	return NULL;
+}
+
+void garden_print(struct garden *garden, struct text *paper, const char *file, unsigned parts)
+{
+	struct text_sink sink = text_sink(paper);
+
+	report_text(&sink.sink, &garden->plot, &garden->takeoff, file, parts);
 }
 
 struct report garden_report(struct garden *garden, struct sink *out)

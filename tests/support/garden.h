@@ -41,6 +41,8 @@ const struct snag *garden_snag(const struct garden *garden, enum snag_code code,
 /* The row with the id; NULL where there is none. */
 const struct item *garden_item(const struct garden *garden, const char *id);
 
+/* Adds those parts of its takeoff, as it was counted, as they are printed of a file so called. */
+void garden_print(struct garden *garden, struct text *paper, const char *file, unsigned parts);
 /* What prints its takeoff, as it was counted, into a sink. */
 struct report garden_report(struct garden *garden, struct sink *out);
 /* As a view would say it: the id, label, label with size and note (NULL: none) of an item, the
