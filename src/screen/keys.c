@@ -47,7 +47,7 @@ void keys_close(struct keys *keys)
 /* Reads what has come. False where the line is gone: its end, not a wait that came to nothing. */
 static bool line_read(struct keys *keys)
 {
-	struct pollfd line = { STDIN_FILENO, POLLIN, 0 };
+	struct pollfd line = { .fd = STDIN_FILENO, .events = POLLIN };
 	struct decoder *d = &keys->decoder;
 	size_t room;
 
@@ -110,7 +110,7 @@ static int wait_most(const struct keys *keys)
 /* Waits for bytes, which are read. */
 static void wait_for_bytes(struct keys *keys)
 {
-	struct pollfd line = { STDIN_FILENO, POLLIN, 0 };
+	struct pollfd line = { .fd = STDIN_FILENO, .events = POLLIN };
 
 	if (signals_wait(&line, wait_most(keys)) > 0 && !line_read(keys))
 		signals_hang_up();
@@ -136,7 +136,7 @@ static int key_of_resize(void)
 
 int keys_look(const struct keys *keys)
 {
-	struct pollfd line = { STDIN_FILENO, POLLIN, 0 };
+	struct pollfd line = { .fd = STDIN_FILENO, .events = POLLIN };
 
 	if (signals_are_waiting())
 		return -1;

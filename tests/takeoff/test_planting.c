@@ -455,6 +455,55 @@ START_TEST(a_bed_that_is_its_own_image_has_rows_in_its_middle)
 }
 END_TEST
 
+/* A bed 8 ft 3 in by 4 ft 3 in that lacks 6 in square at some corners. */
+enum { NOTCHED_COLUMNS = 33, NOTCHED_ROWS = 17, NOTCH = 2 };
+
+static void notched_bed(const char *corners)
+{
+	char lines[NOTCHED_ROWS][NOTCHED_COLUMNS + 1] = { { 0 } };
+	const char *rows[NOTCHED_ROWS + 1] = { NULL };
+
+	for (int y = 0; y < NOTCHED_ROWS; y++) {
+		for (int x = 0; x < NOTCHED_COLUMNS; x++) {
+			int corner = (y >= NOTCHED_ROWS / 2 ? 2 : 0) + (x >= NOTCHED_COLUMNS / 2);
+			bool is_there = (x >= NOTCH && x < NOTCHED_COLUMNS - NOTCH) ||
+				(y >= NOTCH && y < NOTCHED_ROWS - NOTCH);
+
+			lines[y][x] = is_there || corners[corner] == 'b' ? 'b' : '.';
+		}
+		rows[y] = lines[y];
+	}
+	garden_rows(&garden, rows);
+	plot_set(&garden.plot, 0, HEAD_CELL, "3 in");
+	plot_set(&garden.plot, 'b', BED_BUILD, "level");
+}
+
+/* Corners from the upper left to the lower right; where the first plants stand, in inches from the
+ * left and from above. Half a spacing from the side where the bed is not its own image that way or
+ * turned round, else half of the 3 in left over farther in. */
+static const struct { const char *corners; double across, down; } notched[] = {
+	{ "bbbb", 7.5, 7.5 }, { ".bbb", 6, 6 }, { "..bb", 7.5, 6 }, { "bb..", 7.5, 6 },
+	{ ".b.b", 6, 7.5 }, { "b.b.", 6, 7.5 }, { ".bb.", 7.5, 7.5 }, { "b..b", 7.5, 7.5 },
+	{ "...b", 6, 6 }, { "....", 7.5, 7.5 },
+};
+enum { NOTCHED = sizeof notched / sizeof *notched };
+
+START_TEST(rows_lie_in_the_middle_along_the_way_in_which_a_bed_is_its_own_image)
+{
+	double across = INFINITY, down = INFINITY;
+
+	notched_bed(notched[_i].corners);
+	planting_add(&garden, "spacing 12 in\n  pattern square\n  drift b whole");
+	garden_count(&garden);
+	for (int i = 0; i < row(0)->spot_count; i++) {
+		across = fmin(across, (double)row(0)->spots[i].at.x / (double)NM_PER_INCH);
+		down = fmin(down, (double)row(0)->spots[i].at.y / (double)NM_PER_INCH);
+	}
+	ck_assert_double_eq_tol(across, notched[_i].across, 1e-6);
+	ck_assert_double_eq_tol(down, notched[_i].down, 1e-6);
+}
+END_TEST
+
 /* ---- Where the rows of a band lie ------------------------------------------------------------ */
 
 enum { DEEP = 6, ALONG = 9 };
@@ -577,6 +626,36 @@ START_TEST(ground_of_two_drifts_of_a_plant_counts_once)
 }
 END_TEST
 
+/* Of two beds of a letter, the last of them: what its drifts count as its ground. */
+static double last_area(const char *drifts)
+{
+	static const char *const rows[] = { ".............", ".bbbbb.bbbbb.", ".bbbbb.bbbbb.",
+		".bbbbb.bbbbb.", ".bbbbb.bbbbb.", ".bbbbb.bbbbb.", ".............", NULL };
+	double area;
+
+	garden_rows(&garden, rows);
+	plot_set(&garden.plot, 'b', BED_BUILD, "level");
+	planting_add(&garden, drifts);
+	garden_count(&garden);
+	ck_assert_int_eq(garden.takeoff.planting.count, 2);
+	area = row(1)->area;
+	garden_fini(&garden);
+	return area;
+}
+
+START_TEST(in_each_bed_of_a_letter_the_ground_of_all_its_drifts_counts)
+{
+	double front = last_area("spacing 4 in\n  drift b front");
+	double back = last_area("spacing 4 in\n  drift b back");
+
+	ck_assert_double_gt(front, 0);
+	ck_assert_double_gt(back, 0);
+	ck_assert_double_eq_tol(last_area("spacing 4 in\n  drift b front\n  drift b back"),
+		front + back, 1e-9);
+	garden = (struct garden){ .arena = ARENA_EMPTY }; /* for the teardown */
+}
+END_TEST
+
 /* Where one walks up from both sides the middles of the cells of a bed of two are all as far as
  * any: it is back as a whole. Of four cells two are in front and two in the back; a wall of 1 ft
  * takes up those in front. A band with ground that is too narrow for the spacing is another
@@ -667,6 +746,8 @@ Suite *test_suite(void)
 		runner_count(60, 1000));
 	tcase_add_loop_test(laws, images_have_images, 0, runner_count(60, 1000));
 	tcase_add_test(laws, a_bed_that_is_its_own_image_has_rows_in_its_middle);
+	tcase_add_loop_test(laws,
+		rows_lie_in_the_middle_along_the_way_in_which_a_bed_is_its_own_image, 0, NOTCHED);
 	tcase_add_loop_test(laws, a_bed_on_the_axis_is_its_own_image, 0, runner_count(120, 2000));
 	tcase_add_loop_test(counts, arms_of_a_bed_have_rows_of_their_own, 0,
 		sizeof bent / sizeof *bent);
@@ -676,6 +757,7 @@ Suite *test_suite(void)
 	tcase_add_test(counts, each_bed_without_room_is_told);
 	tcase_add_test(counts, no_plant_of_a_drift_stands_under_a_house);
 	tcase_add_test(counts, ground_of_two_drifts_of_a_plant_counts_once);
+	tcase_add_test(counts, in_each_bed_of_a_letter_the_ground_of_all_its_drifts_counts);
 	tcase_add_test(counts, ground_too_narrow_for_rows_is_a_snag);
 	tcase_add_test(counts, of_fewer_than_four_plants_the_area_says_little);
 	return suite;

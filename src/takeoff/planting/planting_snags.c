@@ -55,12 +55,6 @@ static void check_places(const struct basis *basis, const struct planting *plant
 
 /* ---- Reach ----------------------------------------------------------------------------------- */
 
-static bool is_in_bed(const struct basis *basis, const struct planting_row *row)
-{
-	return row->region != NO_REGION && row->count > 0 &&
-		basis->survey->regions[row->region].entry->class == CLASS_BED;
-}
-
 static void check_row_reach(const struct basis *basis, const struct planting_row *row,
 	const unsigned char *beyond, nm arm)
 {
@@ -85,8 +79,7 @@ static void check_reach(const struct basis *basis, const struct planting *planti
 		return;
 	beyond = reach_beyond(basis->survey, fences, houses, arm);
 	for (int i = 0; i < planting->count && !stop_asked(); i++)
-		if (is_in_bed(basis, &planting->list[i]))
-			check_row_reach(basis, &planting->list[i], beyond, arm);
+		check_row_reach(basis, &planting->list[i], beyond, arm);
 	free(beyond);
 }
 
