@@ -240,6 +240,28 @@ START_TEST(where_a_journal_cannot_be_looked_into_its_process_tells_whether_it_is
 }
 END_TEST
 
+/* However the folder lists them. No process has so high a number. */
+START_TEST(journals_of_processes_are_found_in_the_order_of_their_names)
+{
+	static const int order[] = { 5, 1, 7, 3, 8, 2, 6, 4 };
+	enum { COUNT = sizeof order / sizeof *order };
+	char name[64];
+
+	for (int i = 0; i < COUNT; i++) {
+		snprintf(name, sizeof name, ".court.plot.journal.99999999%d", order[i]);
+		ck_assert_int_eq(symlink("nowhere", in(name)), 0);
+	}
+	open_and_find();
+	ck_assert_uint_eq(list.count, COUNT);
+	for (int i = 0; i < COUNT; i++) {
+		snprintf(name, sizeof name, ".court.plot.journal.99999999%d", i + 1);
+		ck_assert_str_eq(list.paths[i], in(name));
+	}
+	rescue_list_fini(&list);
+	store_close(&store);
+}
+END_TEST
+
 START_TEST(a_journal_of_a_process_lies_among_the_users_state_too)
 {
 	pid_t gone = fork();
@@ -596,6 +618,7 @@ Suite *test_suite(void)
 		where_a_journal_cannot_be_looked_into_its_process_tells_whether_it_is_left);
 	tcase_add_test(found,
 		a_journal_of_a_process_lies_among_the_users_state_too);
+	tcase_add_test(found, journals_of_processes_are_found_in_the_order_of_their_names);
 	tcase_add_test(found, a_session_by_a_second_hard_link_leaves_the_others_work);
 	tcase_add_test(found, work_among_the_users_state_is_found_by_every_way_to_the_plot);
 	tcase_add_loop_test(found,

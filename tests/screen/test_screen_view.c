@@ -339,6 +339,31 @@ START_TEST(a_narrow_panel_cuts_no_words)
 }
 END_TEST
 
+/* How far down it may go is not known while its figures are counted, and while it is hidden. */
+START_TEST(a_page_stays_where_it_was_turned_to)
+{
+	struct table at;
+
+	table_sit(&at, "great-court.plot", 18, 60);
+	page_turn_to(at.t, "Walls");
+	terminal_keys(at.t, ")");
+	terminal_wait(at.t, "( 6");
+	terminal_keys(at.t, "b space");
+	terminal_wait(at.t, "not saved");
+	terminal_settle(at.t);
+	ck_assert(terminal_shows(at.t, "( 6"));
+	terminal_keys(at.t, PANEL);
+	terminal_wait(at.t, "The panel is wide.");
+	terminal_keys(at.t, PANEL);
+	terminal_wait(at.t, "The panel is hidden; Tab brings it back.");
+	terminal_keys(at.t, PANEL);
+	terminal_wait(at.t, "The panel is back.");
+	terminal_settle(at.t);
+	ck_assert(terminal_shows(at.t, "( 6"));
+	table_leave(&at);
+}
+END_TEST
+
 START_TEST(no_line_ends_between_a_figure_and_its_unit)
 {
 	struct table at;
@@ -893,6 +918,7 @@ Suite *test_suite(void)
 	tcase_add_test(zooms,
 		a_hidden_panel_leaves_its_room_to_the_plan_and_answers_are_still_seen);
 	tcase_add_test(zooms, a_narrow_panel_cuts_no_words);
+	tcase_add_test(zooms, a_page_stays_where_it_was_turned_to);
 	tcase_add_test(zooms, no_line_ends_between_a_figure_and_its_unit);
 	tcase_add_test(zooms, labels_never_run_into_each_other);
 	tcase_add_test(measures, beside_the_plan_stands_no_label_of_1000_feet);
