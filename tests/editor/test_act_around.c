@@ -340,15 +340,30 @@ START_TEST(shade_without_a_height_is_refused)
 }
 END_TEST
 
+/* What is wrong with it; "": nothing. */
+static const struct { const char *answer, *fault; } far_off[] = {
+	{ "Name: Far; Left edge, across: 4095 ft; Width: 2 ft",
+		"Width: it would end more than 4096 cells from the plan's corner" },
+	{ "Name: Far; Left edge, across: 4095 ft; Width: 1 ft", "" },
+	{ "Name: Far; Left edge, across: 4096 ft; Width: 1 ft",
+		"Left edge, across: found 4096 ft, expected -4096 ft to 4095 ft, "
+		"-4096 to 4095 cells" },
+	{ "Name: Far; Left edge, across: -4096 ft; Width: 1 ft", "" },
+	{ "Name: Far; Left edge, across: -4097 ft; Width: 1 ft",
+		"Left edge, across: found -4097 ft, expected -4096 ft to 4095 ft, "
+		"-4096 to 4095 cells" },
+};
+enum { FAR_OFF = sizeof far_off / sizeof *far_off };
+
 START_TEST(a_rectangle_ends_no_farther_off_than_the_format_lets_it)
 {
 	struct desk *b = sit();
+	const char *fault = far_off[_i].fault;
 
-	desk_answer(b, ROWS { "Name: Far; Left edge, across: 4095 ft; Width: 2 ft", "", NULL });
+	desk_answer(b, ROWS { far_off[_i].answer, *fault ? "" : NULL, NULL });
 	desk_do(b, ACT_HOUSE);
-	ck_assert_str_eq(b->fault,
-		"Width: it would end more than 4096 cells from the plan's corner");
-	ck_assert_uint_eq(around(b)->houses.count, 0);
+	ck_assert_str_eq(b->fault, fault);
+	ck_assert_uint_eq(around(b)->houses.count, *fault ? 0 : 1);
 	desk_free(b);
 }
 END_TEST
@@ -609,7 +624,8 @@ Suite *test_suite(void)
 	tcase_add_test(things, houses_and_shade_have_a_height);
 	tcase_add_test(things, shade_without_a_height_is_refused);
 	tcase_add_loop_test(things, a_service_without_kind_or_state_is_refused, 0, 2);
-	tcase_add_test(things, a_rectangle_ends_no_farther_off_than_the_format_lets_it);
+	tcase_add_loop_test(things, a_rectangle_ends_no_farther_off_than_the_format_lets_it, 0,
+		FAR_OFF);
 	tcase_add_test(things, a_place_is_tied_and_deliveries_are_put_down);
 	tcase_add_test(things, water_comes_from_a_grid_point);
 	tcase_add_loop_test(all, each_is_changed_by_its_card_and_taken_back, 0, CARDS);
