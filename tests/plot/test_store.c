@@ -418,6 +418,21 @@ START_TEST(the_first_stroke_begins_the_journal_with_the_plot_as_it_was_saved)
 }
 END_TEST
 
+/* Nor is it a failure. */
+START_TEST(strokes_of_who_only_looks_are_written_nowhere)
+{
+	struct store first = saved(), second = opened("court.plot", STORE_LOOKS);
+
+	history = history_new(&plot);
+	ck_assert(stroke(&second, 2, 'p'));
+	ck_assert(!is_there(".court.plot.journal"));
+	store_close(&second);
+	store_close(&first);
+	ck_assert_int_eq(folder_count(), 1);
+	history_free(history);
+}
+END_TEST
+
 START_TEST(a_save_takes_the_journal_away_and_the_next_stroke_begins_another)
 {
 	struct store store = saved();
@@ -713,6 +728,7 @@ static void add_journal(TCase *journal)
 {
 	tcase_add_test(journal,
 		the_first_stroke_begins_the_journal_with_the_plot_as_it_was_saved);
+	tcase_add_test(journal, strokes_of_who_only_looks_are_written_nowhere);
 	tcase_add_test(journal, a_save_takes_the_journal_away_and_the_next_stroke_begins_another);
 	tcase_add_test(journal, a_save_that_fails_leaves_the_journal);
 	tcase_add_test(journal, a_journal_is_begun_anew_before_it_grows_without_end);
