@@ -137,12 +137,17 @@ END_TEST
 
 START_TEST(a_file_with_two_names_stays_whole)
 {
+	char *copy = path_in_state(path, FILE_COPY);
+
 	ck_assert(write_letters('a', 5 * PAGE + 7));
 	ck_assert_int_eq(link(path, other), 0);
 	fill_up();
 	ck_assert(!write_letters('b', 9 * PAGE));
 	ck_assert_ptr_nonnull(strstr(error.sentence, "cannot write "));
 	ck_assert_ptr_nonnull(strstr(error.sentence, "/file: No space left on device"));
+	ck_assert_ptr_null(strstr(error.sentence, copy));
+	ck_assert_int_ne(access(copy, F_OK), 0); /* nothing was begun */
+	free(copy);
 	check_holds(other, 'a', 5 * PAGE + 7);
 	/* What needs no more room is written even so. */
 	ck_assert(write_letters('b', 4 * PAGE));
