@@ -23,7 +23,7 @@ struct pen {
 #define PEN_PLAIN ((struct pen){ SGR_CODE + 39, SGR_CODE + 49, 0, '\0', '\0' })
 
 /* Takes what the bytes begin with where that only says how things look; returns its length, 0 where
- * it is something else, or says what is not known here. */
+ * it is something else, or says what is not known here: then the pen is left as it was. */
 size_t sgr_read(struct pen *pen, const char *bytes, size_t length);
 /* Colours and attributes are known. */
 bool sgr_is_known(const struct pen *pen);

@@ -195,6 +195,34 @@ START_TEST(a_frame_leaves_the_pen_as_it_was_wanted)
 }
 END_TEST
 
+/* Whatever rows scroll, a line feed and what is written after it lie where they would. */
+START_TEST(within_any_margins_it_looks_alike)
+{
+	VTerm *plain, *shortened;
+	char bytes[120];
+
+	for (int top = 0; top <= ROWS; top++)
+		for (int bottom = 0; bottom <= ROWS; bottom++) {
+			struct shortener shortener =
+				shortener_of((struct stand){ ROWS, COLUMNS });
+			struct text shorter = TEXT_EMPTY;
+
+			snprintf(bytes, sizeof bytes,
+				"\033[Ha\033[%d;%dr\033[%d;1Hb\ncd\033[3;1He\nf", top, bottom,
+				bottom);
+			plain = terminal(false);
+			shortened = terminal(false);
+			shorten(&shortener, bytes, strlen(bytes), &shorter);
+			vterm_input_write(plain, bytes, strlen(bytes));
+			vterm_input_write(shortened, shorter.bytes, shorter.length);
+			check_alike(plain, shortened, bytes);
+			text_fini(&shorter);
+			vterm_free(plain);
+			vterm_free(shortened);
+		}
+}
+END_TEST
+
 /* ---- What it costs --------------------------------------------------------------------------- */
 
 /* The same place by the one sequence that names both. */
@@ -282,6 +310,23 @@ START_TEST(a_look_costs_what_is_sent_for_it)
 		sgr_send(&sent, &wanted, &bytes);
 		ck_assert_int_eq(cost, (int)bytes.length);
 		text_fini(&bytes);
+	}
+}
+END_TEST
+
+START_TEST(what_is_not_known_leaves_the_pen_as_it_was)
+{
+	static const char *const unknown[] = { "\033[31;58m", "\033[1;4;53m", "\033[48;2;1m",
+		"\033[H", "x" };
+	const struct pen plain = PEN_PLAIN;
+
+	for (size_t i = 0; i < sizeof unknown / sizeof *unknown; i++) {
+		struct pen pen = plain;
+
+		ck_assert_uint_eq(sgr_read(&pen, unknown[i], strlen(unknown[i])), 0);
+		ck_assert_int_eq(pen.ink, plain.ink);
+		ck_assert_int_eq(pen.ground, plain.ground);
+		ck_assert_int_eq(pen.attributes, plain.attributes);
 	}
 }
 END_TEST
@@ -381,6 +426,8 @@ Suite *test_suite(void)
 	Suite *suite = suite_create("shorten");
 	TCase *all = suite_case(suite, "all");
 
+	tcase_add_test(all, within_any_margins_it_looks_alike);
+	tcase_add_test(all, what_is_not_known_leaves_the_pen_as_it_was);
 	tcase_add_loop_test(all, what_is_shortened_looks_alike, 0, runner_count(1200, 60000));
 	tcase_add_loop_test(all, no_way_takes_more_bytes_than_it_did, 0, WAYS);
 	tcase_add_loop_test(all, a_frame_leaves_the_pen_as_it_was_wanted, 0,
