@@ -28,7 +28,6 @@ void sender_open(void)
 		close(sender.drawn); /* files may not be that long here, or there is no memory */
 		sender.drawn = -1;
 	}
-	sender_forget();
 }
 
 void sender_close(void)

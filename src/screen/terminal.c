@@ -223,8 +223,10 @@ void terminal_continue(void)
 	come_back();
 }
 
+/* Another program may have left it writing in other colours. */
 void terminal_repaint(void)
 {
+	send_capability("sgr0");
 	clearok(curscr, TRUE);
 }
 

@@ -259,6 +259,35 @@ START_TEST(a_line_that_is_gone_is_a_hang_up_even_where_those_are_ignored)
 }
 END_TEST
 
+/* It leaves the cursor, and the colours it wrote in, elsewhere; in a window that is too small the
+ * program's own is where the picture begins. */
+START_TEST(what_another_program_wrote_is_drawn_over)
+{
+	static const struct {
+		int rows, columns;
+		const char *shown;
+	} windows[] = { { 24, 80, "? help" }, { 10, 50, "This window has" } };
+	int rows = windows[_i].rows, columns = windows[_i].columns;
+	struct table at;
+	struct text picture;
+	char path[4200];
+
+	sit_under(&at, "(until test -e ~/now; do sleep 0.01; done; "
+		"printf '\\033[9;20H\\033[1;4;31;42mClosed at noon.') & :");
+	terminal_resize(at.t, rows, columns);
+	terminal_wait(at.t, windows[_i].shown);
+	terminal_settle(at.t);
+	picture = shown_picture(at.t, 0, rows, columns);
+	snprintf(path, sizeof path, "%s/now", terminal_home(at.t));
+	fclose(fopen(path, "w"));
+	terminal_wait(at.t, "Closed at noon.");
+	terminal_keys(at.t, "ctrl-l");
+	terminal_until(at.t, shown_is(at.t, &picture, 0, rows, columns));
+	text_fini(&picture);
+	table_leave(&at);
+}
+END_TEST
+
 START_TEST(ignored_signals_stay_ignored)
 {
 	struct table at;
@@ -283,9 +312,11 @@ END_TEST
 START_TEST(a_stop_from_outside_is_followed_by_the_whole_picture_and_the_modes)
 {
 	struct table at;
+	struct text picture;
 
 	sit_in_state(&at, _i);
 	terminal_settle(at.t);
+	picture = shown_picture(at.t, 0, 24, 80);
 	terminal_signal(at.t, SIGSTOP);
 	terminal_set_old_modes(at.t);
 	terminal_signal(at.t, SIGCONT);
@@ -293,7 +324,8 @@ START_TEST(a_stop_from_outside_is_followed_by_the_whole_picture_and_the_modes)
 	terminal_until(at.t, terminal_answered(at.t, "\033[?2004h"));
 	terminal_until(at.t, terminal_answered(at.t, "\033[?1h\033="));
 	terminal_until(at.t, terminal_answered(at.t, "court.plot"));
-	terminal_wait(at.t, states[_i].shown);
+	terminal_until(at.t, shown_is(at.t, &picture, 0, 24, 80));
+	text_fini(&picture);
 	terminal_until(at.t, !terminal_has_old_modes(at.t));
 	if (strcmp(states[_i].keys, "! M o u s e enter") == 0)
 		terminal_until(at.t, terminal_answered(at.t, "\033[?1000h"));
@@ -400,6 +432,7 @@ Suite *test_suite(void)
 	tcase_add_test(ends, a_limit_of_the_size_of_files_is_a_full_disk);
 	tcase_add_test(ends, ignored_signals_stay_ignored);
 	tcase_add_loop_test(line, a_line_that_takes_no_bytes_does_not_hold_the_end_up, 0, 5);
+	tcase_add_loop_test(line, what_another_program_wrote_is_drawn_over, 0, 2);
 	tcase_add_test(line, a_line_that_is_gone_is_a_hang_up_even_where_those_are_ignored);
 	tcase_add_loop_test(stops,
 		a_stop_from_outside_is_followed_by_the_whole_picture_and_the_modes, 0, STATES);
