@@ -145,6 +145,25 @@ START_TEST(with_nothing_told_esc_alone_is_answered)
 }
 END_TEST
 
+/* Over a line that falters: what was read of a sequence is no key until then. */
+START_TEST(esc_waits_for_the_rest_of_a_sequence_as_long_as_is_told)
+{
+	struct table at;
+
+	table_lay_out(&at, "court.plot");
+	table_start(&at, &(struct launch){ .env = (const char *[]){ "ESCDELAY=20000", NULL } });
+	table_wait(at.t);
+	terminal_keys(at.t, "#");
+	terminal_wait(at.t, "Which card?");
+	terminal_until(at.t, shown_at(at.t, "b Raised bed"));
+	terminal_type(at.t, "\033");
+	terminal_settle(at.t);
+	terminal_type(at.t, "[B");
+	terminal_until(at.t, shown_at(at.t, "p Crushed stone"));
+	table_leave(&at);
+}
+END_TEST
+
 /* With a gap longer than the program waits for the rest of a sequence. */
 START_TEST(arrows_and_clicks_in_pieces_stay_what_they_are)
 {
@@ -312,6 +331,7 @@ Suite *test_suite(void)
 	tcase_add_loop_test(nothing, what_means_nothing_changes_nothing, 0, STATES);
 	tcase_add_test(nothing, characters_in_pieces_are_characters);
 	tcase_add_test(nothing, with_nothing_told_esc_alone_is_answered);
+	tcase_add_test(nothing, esc_waits_for_the_rest_of_a_sequence_as_long_as_is_told);
 	tcase_add_test(nothing, arrows_and_clicks_in_pieces_stay_what_they_are);
 	tcase_add_loop_test(nothing, bytes_at_random_end_no_session, 0, runner_count(3, 100));
 	tcase_add_loop_test(pastes, a_paste_in_marks_is_never_a_stroke, 0, STATES);
