@@ -13,6 +13,7 @@
 #include <stdlib.h>
 #include <string.h>
 #include <sys/stat.h>
+#include <sys/syscall.h>
 #include <sys/wait.h>
 #include <unistd.h>
 
@@ -71,6 +72,41 @@ START_TEST(what_has_the_name_stays_where_only_a_new_file_is_wanted)
 	ck_assert_int_eq(folder_count(), 2);
 	ck_assert(!temporary_begin(&t, in("nowhere/file")));
 	ck_assert_int_eq(errno, ENOENT);
+}
+END_TEST
+
+/* What renaming to a new name fails with; 0: nothing. Not every file system knows it. */
+static int renaming_fails;
+
+int renameat2(int from_folder, const char *from, int to_folder, const char *to, unsigned int flags)
+{
+	errno = renaming_fails;
+	return errno ? -1 : (int)syscall(SYS_renameat2, from_folder, from, to_folder, to, flags);
+}
+
+START_TEST(where_no_renaming_spares_others_a_second_link_does)
+{
+	static const int unknown[] = { EINVAL, ENOSYS };
+	struct temporary t;
+
+	renaming_fails = unknown[_i];
+	make("file", "old");
+	t = begun("file");
+	ck_assert(!temporary_place(&t, in("file"), false));
+	ck_assert_int_eq(errno, EEXIST);
+	check_holds("file", "old");
+	t = begun("new");
+	ck_assert(temporary_place(&t, in("new"), false));
+	check_holds("new", "new");
+	close(t.fd);
+	ck_assert_int_eq(folder_count(), 2);
+
+	renaming_fails = EACCES;
+	t = begun("newer");
+	ck_assert(!temporary_place(&t, in("newer"), false));
+	ck_assert_int_eq(errno, EACCES);
+	ck_assert_int_eq(folder_count(), 2);
+	renaming_fails = 0;
 }
 END_TEST
 
@@ -271,6 +307,7 @@ Suite *test_suite(void)
 	tcase_add_checked_fixture(place, folder_start, folder_end);
 	tcase_add_test(place, it_gets_its_name_when_it_is_placed);
 	tcase_add_test(place, what_has_the_name_stays_where_only_a_new_file_is_wanted);
+	tcase_add_loop_test(place, where_no_renaming_spares_others_a_second_link_does, 0, 2);
 	tcase_add_loop_test(place, a_signal_that_ends_the_writer_leaves_no_half_written_file, 0,
 		(int)(sizeof endings / sizeof *endings));
 	tcase_add_test(place, a_signal_that_is_ignored_stays_so);

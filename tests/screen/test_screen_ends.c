@@ -72,6 +72,7 @@ static void check_left(struct terminal *t, const char *term)
 
 	ck_assert_int_eq(end.code, 0);
 	ck_assert_ptr_nonnull(strstr(end.last, "\033[?2004l"));
+	ck_assert_msg(!strstr(end.last, "parterre: "), "something is said of it");
 	if (strstr(term, "256"))
 		check_given_back(&end);
 	ck_assert(!terminal_is_alternate(t) && terminal_cursor(t).is_visible);
