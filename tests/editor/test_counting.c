@@ -196,11 +196,14 @@ START_TEST(however_often_it_was_given_up_the_figures_are_right_at_last)
 
 		for (int i = 0; i < KEYS; i++) {
 			struct stopper stopper;
+			bool is_done;
 
 			acts_press(&b->editor, keys[random_below(&random,
 				sizeof keys / sizeof *keys)]);
 			stopper_begin(&stopper, 1 + random_below(&random, 1500));
-			if (editor_refresh(&b->editor) && i % 3)
+			is_done = editor_refresh(&b->editor);
+			ck_assert_int_eq(editor_is_counted(&b->editor), is_done);
+			if (is_done && i % 3)
 				editor_refresh_pages(&b->editor);
 			stopper_end();
 		}
