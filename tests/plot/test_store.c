@@ -469,6 +469,21 @@ START_TEST(a_save_that_fails_leaves_the_journal)
 }
 END_TEST
 
+/* A stroke may wait for the disk; a whole plot, of which there is nothing else, may not. */
+START_TEST(a_held_plot_is_on_the_disk_and_a_stroke_will_be)
+{
+	struct store store = saved();
+
+	history = history_new(&plot);
+	ck_assert(store_hold(&store, &plot, &error));
+	ck_assert_int_eq(store_sync(&store), -1);
+	ck_assert(stroke(&store, 2, 'p'));
+	ck_assert_int_gt(store_sync(&store), 0);
+	store_close(&store);
+	history_free(history);
+}
+END_TEST
+
 /* However many strokes: twice the plot, or the plot and 64 kB, and one more stroke. */
 START_TEST(a_journal_is_begun_anew_before_it_grows_without_end)
 {
@@ -731,6 +746,7 @@ static void add_journal(TCase *journal)
 	tcase_add_test(journal, strokes_of_who_only_looks_are_written_nowhere);
 	tcase_add_test(journal, a_save_takes_the_journal_away_and_the_next_stroke_begins_another);
 	tcase_add_test(journal, a_save_that_fails_leaves_the_journal);
+	tcase_add_test(journal, a_held_plot_is_on_the_disk_and_a_stroke_will_be);
 	tcase_add_test(journal, a_journal_is_begun_anew_before_it_grows_without_end);
 	tcase_add_test(journal, a_full_journal_that_cannot_be_begun_anew_grows_on);
 	tcase_add_test(journal,
