@@ -318,6 +318,7 @@ static int choose_and_note(struct asker *asker, const struct question *question)
 	const char *answer = b->answers[0];
 
 	ck_assert_ptr_nonnull(b->editor.moment);
+	ck_assert_msg(answer != NULL, "no answer was written down for: %s", question->text);
 	snprintf(said, sizeof said, "%s", light_moment_words(&report, b->editor.moment, false));
 	arena_clear(&words);
 	b->answers++;
@@ -385,6 +386,39 @@ START_TEST(a_day_is_typed_the_longest_is_offered_and_what_is_none_is_refused)
 }
 END_TEST
 
+/* A question more would be one too many for the desk. */
+START_TEST(the_first_day_or_another_that_is_left_ends_it)
+{
+	struct desk *b = desk_in_sun("45");
+
+	walk(b, ROWS { "", NULL });
+	ck_assert_str_eq(b->all_asked, "Shadows\n");
+	walk(b, ROWS { "Day: 2026-06-21", "Another day", "", NULL });
+	ck_assert_str_eq(b->all_asked, "Shadows\nShadows\n");
+	desk_free(b);
+}
+END_TEST
+
+static int awaited; /* how many tasks are done before one is given up */
+
+static bool await_some(struct asker *asker, struct task *task)
+{
+	(void)asker;
+	return --awaited >= 0 && task->run(task);
+}
+
+/* The counting is done; in the second round the first moment too. */
+START_TEST(casting_that_is_given_up_ends_it_whichever_moment_it_is)
+{
+	struct desk *b = desk_in_sun("45");
+
+	b->asker.await = await_some;
+	awaited = 1 + _i;
+	walk(b, ROWS { "Day: 2026-06-21", _i ? "1 h on" : NULL, NULL });
+	desk_free(b);
+}
+END_TEST
+
 START_TEST(casting_that_is_given_up_shows_nothing)
 {
 	struct desk *b = desk_in_sun("45");
@@ -415,6 +449,9 @@ Suite *test_suite(void)
 		a_moment_is_stepped_by_quarters_and_hours_and_changes_nothing, 0, WALKED);
 	tcase_add_test(moments, it_goes_no_further_than_the_sun_is_up);
 	tcase_add_test(moments, a_day_is_typed_the_longest_is_offered_and_what_is_none_is_refused);
+	tcase_add_test(moments, the_first_day_or_another_that_is_left_ends_it);
+	tcase_add_loop_test(moments, casting_that_is_given_up_ends_it_whichever_moment_it_is, 0,
+		2);
 	tcase_add_test(moments, casting_that_is_given_up_shows_nothing);
 	return suite;
 }
