@@ -397,6 +397,52 @@ START_TEST(two_plots_differ_in_names_and_in_what_is_around)
 }
 END_TEST
 
+/* What a plot has in its head, its legend, its ground and below that; NULL: as the other. */
+static const struct {
+	const char *head, *legend, *ground, *below, *said;
+} apart[] = {
+	{ NULL, NULL, NULL, NULL, "" },
+	{ NULL, NULL, "2 x 1\n  pb\n", NULL, "1 cell differs" },
+	{ NULL, NULL, "2 x 1\n  pp\n", NULL, "2 cells differ" },
+	{ NULL, NULL, "2 x 2\n  bb\n  ..\n", NULL, "the size of the plan differs" },
+	{ "title \"Mine\"\n", NULL, NULL, NULL, "the title differs" },
+	{ NULL, "path s \"Slabs\"\n", NULL, NULL, "the legend differs" },
+	{ NULL, NULL, NULL, "fence \"Pales\"\n  run 0,0 1,0\n", "the fences differ" },
+	{ "north 90\n", NULL, NULL, NULL, "other details differ" },
+	{ "title \"Mine\"\n", NULL, "2 x 1\n  pb\n", NULL, "1 cell and the title differ" },
+	{ "title \"Mine\"\n", "path s \"Slabs\"\n", "2 x 1\n  pp\n", NULL,
+		"2 cells, the title and the legend differ" },
+};
+enum { APART = sizeof apart / sizeof *apart };
+
+static struct plot plot_of(int which)
+{
+	struct plot plot;
+	char text[500];
+
+	snprintf(text, sizeof text, "parterre-plot 1\n%sunits imperial\ncell 1 ft\n\n"
+		"bed b \"Bed\"\npath p \"Path\"\n%s\nground %s\n%s",
+		apart[which].head ? apart[which].head : "",
+		apart[which].legend ? apart[which].legend : "",
+		apart[which].ground ? apart[which].ground : "2 x 1\n  bb\n",
+		apart[which].below ? apart[which].below : "");
+	plot_from_text(&plot, text);
+	return plot;
+}
+
+START_TEST(each_part_that_differs_is_named_and_one_alone_is_in_the_singular)
+{
+	struct plot one = plot_of(0), other = plot_of(_i);
+	struct text said = TEXT_EMPTY;
+
+	differences_add(&one, &other, &said);
+	ck_assert_str_eq(said.bytes, apart[_i].said);
+	text_fini(&said);
+	plot_fini(&one);
+	plot_fini(&other);
+}
+END_TEST
+
 static const struct {
 	time_t journal; /* seconds after the plot, which was written since the journal began */
 	const char *first;
@@ -684,6 +730,8 @@ static void add_rescue(TCase *rescue)
 	tcase_add_test(rescue, work_that_is_in_the_plot_already_is_dropped_silently);
 	tcase_add_test(rescue, a_journal_that_outlived_its_save_is_dropped_or_told_to_be_older);
 	tcase_add_test(rescue, what_two_plots_differ_in_is_said_whatever_it_is);
+	tcase_add_loop_test(rescue,
+		each_part_that_differs_is_named_and_one_alone_is_in_the_singular, 0, APART);
 	tcase_add_loop_test(rescue, two_plots_differ_in_names_and_in_what_is_around, 0,
 		(int)(sizeof added / sizeof *added));
 	tcase_add_loop_test(rescue,

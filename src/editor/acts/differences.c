@@ -79,21 +79,22 @@ void differences_add(const struct plot *a, const struct plot *b, struct text *ou
 	};
 	enum { PARTS = sizeof parts / sizeof *parts };
 	int count = 0, met = 0;
-	bool is_plural = false;
+	bool is_plural;
 
 	snprintf(cells_words, sizeof cells_words, "%zu %s", cells, cells == 1 ? "cell" : "cells");
 	for (int i = 0; i < PARTS; i++)
 		count += parts[i].differs;
+	is_plural = count > 1;
 	for (int i = 0; i < PARTS; i++) {
 		if (!parts[i].differs)
 			continue;
 		text_print(out, "%s%s", met == 0 ? "" : met == count - 1 ? " and " : ", ",
 			parts[i].words);
-		is_plural = parts[i].is_plural;
+		is_plural |= parts[i].is_plural;
 		met++;
 	}
 	if (count)
-		text_add(out, is_plural || count > 1 ? " differ" : " differs");
+		text_add(out, is_plural ? " differ" : " differs");
 	if (step)
 		step_free(step);
 }
