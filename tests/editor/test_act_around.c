@@ -208,6 +208,63 @@ START_TEST(without_a_peg_it_is_said_how_a_line_is_laid_and_what_is_left_lays_non
 }
 END_TEST
 
+/* As service_values.h has them. */
+static const struct { const char *kind, *depth, *trench; } usual[] = {
+	{ "water", "18 in", "6 in" },
+	{ "gas", "18 in", "6 in" },
+	{ "power", "2 ft", "6 in" },
+	{ "telecom", "1 ft", "6 in" },
+	{ "drain", "1 ft", "1 ft" },
+	{ "other", "18 in", "6 in" },
+};
+enum { USUAL = sizeof usual / sizeof *usual };
+
+static void field_check(const struct card *card, const char *label, const char *unset)
+{
+	for (int i = 0; i < card->count; i++)
+		if (strcmp(card->fields[i].label, label) == 0) {
+			ck_assert_str_eq(card->fields[i].unset, unset);
+			return;
+		}
+	ck_abort_msg("no field %s", label);
+}
+
+static void pick_in_card(struct card *card, int field, const char *word)
+{
+	card_type(card, field, word);
+	card->changed(card, field);
+}
+
+/* Each kind, while it is to be laid and while it exists. */
+static bool fill_by_kind_and_state(struct asker *asker, struct card *card)
+{
+	(void)asker;
+	for (int i = 0; i < 2 * USUAL; i++) {
+		const int kind = i / 2;
+
+		pick_in_card(card, 1, usual[kind].kind);
+		field_check(card, "Depth", i % 2 ? usual[kind].depth : "not known");
+		field_check(card, "Trench, width", usual[kind].trench);
+		pick_in_card(card, 2, i % 2 ? "existing" : "to-lay");
+		field_check(card, "Depth", i % 2 ? "not known" : usual[kind].depth);
+		field_check(card, "Trench, width", usual[kind].trench);
+	}
+	return false;
+}
+
+START_TEST(the_card_of_a_service_says_what_holds_for_the_kind_and_state_typed)
+{
+	struct desk *b = sit();
+
+	b->asker.fill = fill_by_kind_and_state;
+	go(b, 0, 1);
+	desk_press(b, PRESS_ENTER);
+	desk_answer(b, ROWS { "Above", NULL });
+	desk_do(b, ACT_SERVICE);
+	desk_free(b);
+}
+END_TEST
+
 /* ---- Houses, and what is kept ---------------------------------------------------------------- */
 
 START_TEST(a_tree_is_kept_by_its_middle_and_radius)
@@ -617,6 +674,8 @@ Suite *test_suite(void)
 		a_further_line_goes_to_the_service_that_is_picked_and_one_alone_can_go_again);
 	tcase_add_test(services,
 		without_a_peg_it_is_said_how_a_line_is_laid_and_what_is_left_lays_none);
+	tcase_add_test(services,
+		the_card_of_a_service_says_what_holds_for_the_kind_and_state_typed);
 	tcase_add_test(things, a_tree_is_kept_by_its_middle_and_radius);
 	tcase_add_test(things, the_plans_far_edges_are_offered_in_the_last_column_and_row);
 	tcase_add_test(things, a_rectangle_is_kept_where_it_is_pegged);
