@@ -170,6 +170,26 @@ START_TEST(a_free_name_beside_the_plot_is_offered)
 }
 END_TEST
 
+/* Up to 99; of a hundred plots none has a name that is easily told from the others. Where all are
+ * there the last is offered: before it is written over that is asked. */
+START_TEST(where_all_names_are_there_the_last_is_offered)
+{
+	for (int i = 2; i < 100; i++) {
+		char name[40];
+
+		snprintf(name, sizeof name, "garden-%d.plot", i);
+		path_make(other, typed, name);
+		ANSWER("");
+		desk_do(desk, ACT_COPY);
+		ck_assert_msg(strstr(desk->offered, name), "%s", desk->offered);
+		file_write_text(other, "mine");
+	}
+	ANSWER("");
+	desk_do(desk, ACT_COPY);
+	ck_assert_ptr_nonnull(strstr(desk->offered, "/garden-99.plot\n"));
+}
+END_TEST
+
 START_TEST(a_file_that_is_there_is_asked_about)
 {
 	enum act_id act = _i ? ACT_COPY : ACT_SAVE_AS;
@@ -435,6 +455,7 @@ Suite *test_suite(void)
 	tcase_add_test(files, saved_as_another_file_the_session_goes_on_there);
 	tcase_add_test(files, a_copy_moves_nothing);
 	tcase_add_test(files, a_free_name_beside_the_plot_is_offered);
+	tcase_add_test(files, where_all_names_are_there_the_last_is_offered);
 	tcase_add_loop_test(files, a_file_that_is_there_is_asked_about, 0, 2);
 	tcase_add_test(files, what_cannot_be_written_is_said_and_nothing_moves);
 	tcase_add_test(files, that_there_can_be_no_lock_for_the_new_file_is_said);
