@@ -2,13 +2,11 @@
 #include "base/measure.h"
 #include "base/stop.h"
 
-/* A path has a base and a surface. */
-enum { LAYERS_MOST = 2 };
-
 struct layers {
 	const struct basis *basis;
-	struct stone *rows; /* room for all layers of all zones */
+	struct stone *rows;
 	int count;
+	size_t capacity;
 };
 
 nm stone_layer_most(enum tamper tamper, enum units units)
@@ -45,6 +43,8 @@ static void add_row(struct layers *layers, struct stone row)
 		row.lifts = stone_lifts(row.depth,
 			(enum tamper)block_number(allow, ALLOW_TAMPER),
 			plot_units(layers->basis->plot));
+	layers->rows = arena_grow(layers->basis->arena, layers->rows, (size_t)layers->count,
+		&layers->capacity, sizeof *layers->rows);
 	layers->rows[layers->count++] = row;
 }
 
@@ -134,8 +134,7 @@ static void add_layers(struct stones *stones, const struct basis *basis)
 
 void stone_compute(struct stones *out, const struct basis *basis, const struct zones *zones)
 {
-	size_t most = (size_t)zones->count * LAYERS_MOST;
-	struct layers layers = { basis, arena_new(basis->arena, most, sizeof *layers.rows), 0 };
+	struct layers layers = { .basis = basis };
 
 	for (int i = 0; i < zones->count && !stop_asked(); i++)
 		add_zone(&layers, &zones->list[i]);

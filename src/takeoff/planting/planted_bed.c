@@ -19,12 +19,10 @@ bool planting_is_clear(const struct survey *survey, int region, struct spot at, 
 
 	if (left < 0 || top < 0 || right > survey->columns * cell || bottom > survey->rows * cell)
 		return false;
-	for (nm y = top / cell; y * cell < bottom || y * cell <= top; y++) {
-		const struct run *run;
+	for (nm y = top / cell; y * cell < bottom; y++) {
+		const struct run *run =
+			&survey->runs[survey_run_at(survey, (int)(left / cell), (int)y)];
 
-		if (y == survey->rows || left / cell == survey->columns)
-			return false;
-		run = &survey->runs[survey_run_at(survey, (int)(left / cell), (int)y)];
 		if (run->region != region || run->right * cell < right)
 			return false;
 	}

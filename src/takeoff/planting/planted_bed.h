@@ -19,7 +19,8 @@ struct planted_bed {
 
 /* The depth of the wall around a region: 0 of all that is no raised bed. */
 nm planting_wall(const struct region *region);
-/* Whether a square of ground, `around` to all four sides of a spot, is within the region. */
+/* Whether a square of ground, `around` to all four sides of a spot, is within the region. 0: the
+ * spot alone, which then is on no edge of a cell. */
 bool planting_is_clear(const struct survey *survey, int region, struct spot at, nm around);
 
 /* The same within the inner face, and clear of houses. */

@@ -102,14 +102,15 @@ static void row_stage(struct staging *staging, int y, const struct standing *sta
 			*level_of_cell(staging, x, y) = standing->level;
 		if (standing->height <= 0)
 			continue;
-		box_of[i] = staging->count;
-		if (survey_has_run_above(survey, y, run, &above))
+		if (survey_has_run_above(survey, y, run, &above)) {
 			box_of[i] = box_of[above];
-		else
-			occluder_add(staging, (struct occluder){ run->left * cell, y * cell,
-				run->right * cell, 0, standing->height, CAST_ON_OTHERS,
-				standing->level });
-		staging->occluders[box_of[i]].bottom = (y + 1) * cell;
+			staging->occluders[box_of[i]].bottom = (y + 1) * cell;
+			continue;
+		}
+		box_of[i] = staging->count;
+		occluder_add(staging, (struct occluder){ run->left * cell, y * cell,
+			run->right * cell, (y + 1) * cell, standing->height, CAST_ON_OTHERS,
+			standing->level });
 	}
 }
 
