@@ -113,6 +113,34 @@ START_TEST(liner_is_sold_by_its_roll)
 }
 END_TEST
 
+/* A yield of no bag that is sold has no weight to be asked for by. */
+static const struct { const char *yield; enum units units; const char *words; } concrete[] = {
+	{ "0.6 cu ft", UNITS_IMPERIAL, "80 lb" }, { "0.45 cu ft", UNITS_IMPERIAL, "60 lb" },
+	{ "0.375 cu ft", UNITS_IMPERIAL, "50 lb" }, { "12 L", UNITS_METRIC, "25 kg" },
+	{ "9.5 L", UNITS_METRIC, "20 kg" }, { "0.7 cu ft", UNITS_IMPERIAL, "1" },
+};
+
+START_TEST(concrete_is_sold_by_the_bag_that_yields_as_much)
+{
+	struct garden garden;
+	struct item item = { .good = GOOD_FENCE_CONCRETE, .name = "",
+		.note = { .kind = NOTE_CONCRETE } };
+
+	garden_rectangle(&garden, 'b', 8, 4);
+	plot_set(&garden.plot, 0, ALLOW_CONCRETE_BAG, concrete[_i].yield);
+	garden_count(&garden);
+	const struct pricing pricing = { NULL, garden.takeoff.allow, concrete[_i].units };
+
+	item.note.amount = block_effective(pricing.allow, ALLOW_CONCRETE_BAG)->as.amount;
+	struct pack pack = counter_pack(&garden.arena, &pricing, &item, 7);
+
+	ck_assert_int_eq(pack.kind, PACK_BAG);
+	ck_assert_str_eq(pack.words, concrete[_i].words);
+	ck_assert_double_eq(pack.size, 1);
+	garden_fini(&garden);
+}
+END_TEST
+
 START_TEST(the_step_that_is_allowed_for_is_where_bags_end)
 {
 	struct garden garden;
@@ -139,6 +167,8 @@ Suite *test_suite(void)
 	tcase_add_loop_test(packs, goods_are_sold_as_at_a_counter, 0, sizeof rows / sizeof *rows);
 	tcase_add_test(packs, what_is_not_counted_by_volume_is_not_loose);
 	tcase_add_test(packs, liner_is_sold_by_its_roll);
+	tcase_add_loop_test(packs, concrete_is_sold_by_the_bag_that_yields_as_much, 0,
+		sizeof concrete / sizeof *concrete);
 	tcase_add_test(packs, the_step_that_is_allowed_for_is_where_bags_end);
 	return suite;
 }

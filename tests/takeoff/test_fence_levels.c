@@ -214,6 +214,30 @@ START_TEST(a_leg_without_a_panel_has_its_two_posts)
 }
 END_TEST
 
+START_TEST(of_several_fences_each_has_its_own_levels)
+{
+	int next = 0;
+
+	given("2,0 18,0 18,4", SLOPE);
+	details_add_fence(&garden.plot.details, memory_string("Rails"));
+	fences_run(&garden.plot, "2,8 6,8");
+	fences_gate(&garden.plot, "3,8 5,8");
+	details_add_fence(&garden.plot.details, memory_string("Boards"));
+	fences_run(&garden.plot, "20,8 24,8 24,4");
+	garden_count(&garden);
+	for (int i = 0; i < garden.takeoff.fences.count; i++) {
+		const struct fencing *of = &garden.takeoff.fences.list[i];
+
+		ck_assert_int_eq(of->first_level, next);
+		ck_assert_int_eq(of->level_count, i == 1 ? 3 : 2);
+		for (int end = next + of->level_count; next < end; next++)
+			ck_assert_str_eq(level(next)->fence, of->name);
+	}
+	ck_assert_int_eq(next, garden.takeoff.fences.levels.count);
+	ck_assert_int_eq(next, 7);
+}
+END_TEST
+
 /* ---- The rule's edge ------------------------------------------------------------------------- */
 
 /* 6 in over 24 ft are 2 in over 8: a gap of 4 in at the lower end. */
@@ -488,6 +512,7 @@ Suite *test_suite(void)
 	tcase_add_test(hand, a_gate_hangs_by_the_ground_between_its_own_posts);
 	tcase_add_test(hand, ground_between_posts_counts_too);
 	tcase_add_test(hand, a_leg_without_a_panel_has_its_two_posts);
+	tcase_add_test(hand, of_several_fences_each_has_its_own_levels);
 	tcase_add_test(hand, a_gap_of_four_inches_is_left_one_of_more_is_to_be_filled);
 	tcase_add_test(hand, in_a_metric_plot_it_is_100_mm);
 	tcase_add_test(hand, without_levels_there_is_nothing_to_tell);

@@ -115,6 +115,18 @@ START_TEST(what_is_allowed_for_decides_and_nothing_asks_nothing)
 }
 END_TEST
 
+/* 6 in are 152.4 mm. */
+START_TEST(a_hair_more_than_whole_cells_is_more)
+{
+	given(bed);
+	put_house(0, -9, 7, 0);
+	plot_set(&garden.plot, 0, ALLOW_HOUSE_CLEAR, "152.4 mm");
+	ck_assert_int_eq(count(SNAG_HOUSE_NEAR), 0);
+	plot_set(&garden.plot, 0, ALLOW_HOUSE_CLEAR, "152.400001 mm");
+	ck_assert_int_eq(count(SNAG_HOUSE_NEAR), 1);
+}
+END_TEST
+
 START_TEST(a_metric_bed_is_150_mm_from_a_house)
 {
 	given(bed);
@@ -357,6 +369,7 @@ Suite *test_suite(void)
 	tcase_add_test(near, a_house_counts_from_every_side_within_the_plan_and_beyond_it);
 	tcase_add_test(near, round_a_corner_it_is_as_the_crow_flies);
 	tcase_add_test(near, what_is_allowed_for_decides_and_nothing_asks_nothing);
+	tcase_add_test(near, a_hair_more_than_whole_cells_is_more);
 	tcase_add_test(near, a_metric_bed_is_150_mm_from_a_house);
 	tcase_add_test(near, only_beds_are_to_be_clear_of_a_house);
 	tcase_add_test(near, beds_near_houses_are_those_that_geos_finds);
