@@ -1,6 +1,6 @@
 /* Every allocation and every call on a file of a takeoff fails in turn, and the program is killed
  * at every call on a file: it says so and ends with 2, or it was harmless and the takeoff is
- * whole. */
+ * whole. And every allocation of what is printed besides. */
 
 #include "support/faults.h"
 #include "support/program.h"
@@ -184,6 +184,58 @@ START_TEST(every_allocation_that_fails_is_said)
 }
 END_TEST
 
+/* Of plots without a price book: nothing is read as JSON before what is printed so. */
+static const char *const *const printed[] = {
+	ARGUMENTS("takeoff", "plots/court.plot", "--json"),
+	ARGUMENTS("takeoff", "plots/court.plot", "--csv"),
+	ARGUMENTS("sun", "tests/plots/sun.plot"),
+	ARGUMENTS("sun", "tests/plots/sun.plot", "--json"),
+	ARGUMENTS("snags", "plots/snags.plot"),
+	ARGUMENTS("snags", "plots/snags.plot", "--json"),
+	ARGUMENTS("compare", "plots/court.plot", "plots/elbow.plot"),
+	ARGUMENTS("compare", "plots/court.plot", "plots/elbow.plot", "--json"),
+	ARGUMENTS("drawing", "plots/court.plot"),
+	ARGUMENTS("prices", "new", "plots/court.plot"),
+};
+enum { PRINTED = sizeof printed / sizeof *printed };
+
+/* All of it is printed; or so far as it went, and that it ended there is said. */
+static void check_printed(const struct program_result *result,
+	const struct program_result *expected, long call)
+{
+	if (result->status == 2)
+		ck_assert_msg(strncmp(result->errors.bytes, "parterre: ", 10) == 0 &&
+			strncmp(result->output.bytes, expected->output.bytes,
+			result->output.length) == 0, "call %ld: %s", call, result->errors.bytes);
+	else
+		ck_assert_msg(result->status == expected->status &&
+			strcmp(result->output.bytes, expected->output.bytes) == 0,
+			"call %ld: status %d, and other than it was", call, result->status);
+}
+
+START_TEST(every_allocation_of_what_is_printed_that_fails_is_said)
+{
+	struct fault_plan plan = { .is_memory = true, .error = ENOMEM };
+	struct program_result expected, result;
+	long count, step;
+
+	if (!faults_work())
+		return;
+	faults_begin(&plan);
+	expected = program_run(printed[_i], NULL);
+	count = faults_count();
+	ck_assert_int_lt(expected.status, 2);
+	step = count / runner_count(20, 100000) + 1;
+	for (plan.at = 1; plan.at <= count; plan.at += step) {
+		faults_begin(&plan);
+		result = program_run(printed[_i], NULL);
+		check_printed(&result, &expected, plan.at);
+		program_free(&result);
+	}
+	program_free(&expected);
+}
+END_TEST
+
 START_TEST(every_file_call_that_fails_is_said)
 {
 	struct fault_plan plan = { .folder = folder, .error = errors[_i] };
@@ -210,6 +262,8 @@ Suite *test_suite(void)
 	tcase_set_timeout(all, 300);
 	tcase_add_checked_fixture(all, setup, teardown);
 	tcase_add_loop_test(all, every_allocation_that_fails_is_said, 0, SAMPLES);
+	tcase_add_loop_test(all, every_allocation_of_what_is_printed_that_fails_is_said, 0,
+		PRINTED);
 	tcase_add_loop_test(all, every_file_call_that_fails_is_said, 0, ERRORS);
 	tcase_add_test(all, killed_at_a_file_call_the_old_takeoff_or_the_new_is_there);
 	return suite;
