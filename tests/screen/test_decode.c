@@ -108,6 +108,28 @@ START_TEST(each_key_is_known_whole_and_byte_by_byte)
 }
 END_TEST
 
+/* Esc, [ or O and one character more: nothing that is typed but for the keypad's own keys. */
+START_TEST(of_all_short_sequences_the_keypads_alone_are_characters)
+{
+	static const char keypad[] = "*+,-./0123456789";
+
+	for (const char *lead = "[O"; *lead; lead++)
+		for (char last = '@'; last <= '~'; last++) {
+			const char bytes[] = { '\033', *lead, last, '\0' };
+			bool is_typed = *lead == 'O' && last >= 'j' && last <= 'y';
+
+			type(bytes);
+			if (is_typed)
+				check_keys(bytes, (int[]){ keypad[last - 'j'], 0 });
+			else
+				ck_assert_msg(!keys[1] && (!keys[0] || keys[0] >= PRESS_FIRST),
+					"%s is %x", bytes, (unsigned)keys[0]);
+			while (decode_patience(&d) >= 0)
+				decode_silence(&d);
+		}
+}
+END_TEST
+
 /* Of a user who has told nothing, a tenth of a second or a little less: nobody notices it, and few
  * lines tear a sequence for so long. Common practice, no published source. */
 START_TEST(esc_alone_waits_for_its_sequence_as_long_as_is_told)
@@ -618,6 +640,7 @@ Suite *test_suite(void)
 
 	tcase_add_checked_fixture(all, setup, teardown);
 	tcase_add_loop_test(all, each_key_is_known_whole_and_byte_by_byte, 0, SENDINGS);
+	tcase_add_test(all, of_all_short_sequences_the_keypads_alone_are_characters);
 	tcase_add_test(all, esc_alone_waits_for_its_sequence_as_long_as_is_told);
 	tcase_add_test(all, the_rest_of_a_character_may_come_as_late_as_it_likes);
 	tcase_add_test(all, a_sequence_in_two_pieces_stays_right_or_harmless);
