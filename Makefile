@@ -123,7 +123,7 @@ syntax: ready
 # As many at a time as make was told (-j2), those that take longest first.
 LONG := $(addprefix tests/,house/test_clang.sh \
 	$(addprefix screen/test_,screen_large.c screen_faults.c screen_text.c screen_keys.c \
-	  screen_signals.c screen_whole.c form.c))
+	  screen_signals.c screen_whole.c form.c) fuzz/edits.c)
 check: all tests
 	@B='$(B)' JOBS='$(patsubst -j%,%,$(filter -j%,$(MAKEFLAGS)))' tests/run \
 	  $(call program,$(filter $(TESTS),$(LONG)) $(filter-out $(LONG),$(TESTS)))

@@ -7,28 +7,32 @@
 folder=$(mktemp -d) || exit 1
 trap 'rm -rf "$folder"' EXIT
 
+# valid FILE...: the validator takes longer to start than to look at them all.
+valid() {
+	for file; do set -- "$@" -i "$file"; shift; done
+	jsonschema --output pretty --base-uri "file://$PWD/tests/" "$@" $schema >"$folder/said" 2>&1
+}
+
+# all_valid LEAST FILE...: so many of them at least.
+all_valid() {
+	least=$1
+	shift
+	[ $# -ge "$least" ] || { echo "only $# of $schema"; exit 1; }
+	valid "$@" || { head -c 2000 "$folder/said"; exit 1; }
+}
+
+# ---- Takeoffs
+
 schema=tests/takeoff.schema.json
-valid() { jsonschema --base-uri "file://$PWD/tests/" -i "$1" $schema >"$folder/said" 2>&1; }
-
-count=0
-for plot in plots/*.plot tests/plots/falling.plot tests/plots/planted.plot; do
-	"$B/parterre" takeoff "$plot" --json >"$folder/takeoff.json" || exit 1
-	valid "$folder/takeoff.json" || { echo "$plot:"; head -c 2000 "$folder/said"; exit 1; }
-	count=$((count + 1))
+for plot in plots/*.plot tests/plots/falling.plot tests/plots/planted.plot \
+	tests/plots/around.plot tests/plots/watered.plot; do
+	"$B/parterre" takeoff "$plot" --json >"$folder/takeoff-${plot##*/}.json" || exit 1
 done
-[ $count -ge 5 ] || { echo "only $count samples"; exit 1; }
-
-"$B/parterre" takeoff tests/plots/around.plot --json >"$folder/takeoff.json" || exit 1
-valid "$folder/takeoff.json" || { echo "what is around:"; head -c 2000 "$folder/said"; exit 1; }
+all_valid 5 tests/golden/fence.json "$folder"/takeoff-*.json
 for key in barrow_ways heaps ties; do
-	grep -q "\"$key\"" "$folder/takeoff.json" || { echo "no $key"; exit 1; }
+	grep -q "\"$key\"" "$folder/takeoff-around.plot.json" || { echo "no $key"; exit 1; }
 done
-
-"$B/parterre" takeoff tests/plots/watered.plot --json >"$folder/takeoff.json" || exit 1
-valid "$folder/takeoff.json" || { echo "watering:"; head -c 2000 "$folder/said"; exit 1; }
-grep -q '"watering_weeks"' "$folder/takeoff.json" || { echo "no watering"; exit 1; }
-
-valid tests/golden/fence.json || { echo "a fence:"; head -c 2000 "$folder/said"; exit 1; }
+grep -q '"watering_weeks"' "$folder/takeoff-watered.plot.json" || { echo "no watering"; exit 1; }
 
 "$B/parterre" takeoff plots/court.plot --json >"$folder/takeoff.json" || exit 1
 
@@ -55,10 +59,10 @@ refused 's/"crew":1/"crew":0/'
 schema=tests/compare.schema.json
 old=tests/plots/compare-old.plot
 for plot in plots/*.plot tests/plots/compare-*.plot tests/plots/around.plot; do
-	"$B/parterre" compare "$old" "$plot" --json >"$folder/compare.json"
+	"$B/parterre" compare "$old" "$plot" --json >"$folder/compare-${plot##*/}.json"
 	[ $? -le 1 ] || exit 1
-	valid "$folder/compare.json" || { echo "$plot:"; head -c 2000 "$folder/said"; exit 1; }
 done
+all_valid 5 "$folder"/compare-*.json
 "$B/parterre" compare $old tests/plots/compare-new.plot --json >"$folder/takeoff.json"
 
 refused 's/"parterre-compare"/"compare"/'
@@ -74,10 +78,10 @@ refused 's/"difference":/"less":/'
 
 schema=tests/snags.schema.json
 for plot in plots/*.plot; do
-	"$B/parterre" snags "$plot" --json >"$folder/takeoff.json"
+	"$B/parterre" snags "$plot" --json >"$folder/snags-${plot##*/}.json"
 	[ $? -le 1 ] || exit 1
-	valid "$folder/takeoff.json" || { echo "$plot:"; head -c 2000 "$folder/said"; exit 1; }
 done
+all_valid 5 "$folder"/snags-*.json
 "$B/parterre" snags plots/snags.plot --json >"$folder/takeoff.json"
 
 refused 's/"parterre-snags"/"snags"/'
@@ -89,7 +93,7 @@ refused 's/"drawing":/"drawings":/'
 
 schema=tests/sun.schema.json
 "$B/parterre" sun tests/plots/sun.plot --json --on 2026-06-21 >"$folder/takeoff.json" || exit 1
-valid "$folder/takeoff.json" || { head -c 2000 "$folder/said"; exit 1; }
+all_valid 1 "$folder/takeoff.json"
 
 refused 's/"parterre-sun"/"sun"/'
 refused 's/"day_length_h":/"day_length_h":-/'
