@@ -319,12 +319,6 @@ void editor_rescue(struct editor *editor, struct text *said)
 	kept_say(editor, said);
 }
 
-void editor_forget(struct editor *editor)
-{
-	store_forget(&editor->store);
-	editor->unkept = 0;
-}
-
 void editor_say(struct editor *editor, const char *format, ...)
 {
 	struct text before = editor->message; /* the arguments may be in it */

@@ -169,8 +169,6 @@ bool editor_has_rescue(const struct editor *editor);
 /* The session is cut off: unsaved work is left for the next, and *said gets a sentence that says
  * where it is, or how much is lost; none where all is saved. */
 void editor_rescue(struct editor *editor, struct text *said);
-/* The plot was saved, or is not to be: nothing is left to be rescued. */
-void editor_forget(struct editor *editor);
 
 /* Says a sentence of any length on the message row instead of what it says now. */
 void editor_say(struct editor *editor, const char *format, ...)

@@ -110,7 +110,8 @@ START_TEST(a_session_that_is_cut_off_says_where_its_work_is)
 }
 END_TEST
 
-/* Strokes that no journal takes; then there is room again, for a stroke or for the end alone. */
+/* Strokes that no journal takes; then there is room again, for a stroke, for saving or for the end
+ * alone. */
 START_TEST(strokes_that_cannot_be_written_down_are_counted_and_said)
 {
 	struct desk *b = desk_new(ROWS { "bbbb", NULL });
@@ -130,11 +131,16 @@ START_TEST(strokes_that_cannot_be_written_down_are_counted_and_said)
 	check_end(b, "2 strokes are lost: cannot write ");
 	check_end(b, "File too large. What came before is kept in ");
 	ck_assert_int_eq(setrlimit(RLIMIT_FSIZE, &was), 0);
-	if (_i) {
+	if (_i == 1) {
 		desk_press(b, PRESS_RIGHT);
 		desk_press(b, PRESS_DELETE);
 		ck_assert(editor_has_rescue(&b->editor));
 		check_journal(b);
+	}
+	if (_i == 2) {
+		desk_do(b, ACT_SAVE);
+		ck_assert(editor_has_rescue(&b->editor));
+		desk_press(b, PRESS_BACKSPACE);
 	}
 	check_end(b, "The plot is not saved: its work is kept in ");
 	ck_assert(editor_has_rescue(&b->editor));
@@ -376,7 +382,7 @@ Suite *test_suite(void)
 	tcase_add_loop_test(rescue, an_end_by_choice_leaves_no_journal, 0, 3);
 	tcase_add_test(rescue, a_session_that_is_cut_off_says_where_its_work_is);
 	tcase_add_loop_test(rescue,
-		strokes_that_cannot_be_written_down_are_counted_and_said, 0, 2);
+		strokes_that_cannot_be_written_down_are_counted_and_said, 0, 3);
 	tcase_add_test(state, from_an_edit_on_nothing_is_shown_that_was_computed_before);
 	tcase_add_test_raise_signal(state, a_plot_changed_by_no_edit_makes_its_stroke_abort,
 		SIGABRT);

@@ -376,7 +376,7 @@ static void begin(struct clerk *c)
 
 static void end(struct clerk *c)
 {
-	editor_forget(&c->editor);
+	store_forget(&c->editor.store);
 	editor_fini(&c->editor);
 	ck_assert_int_eq(chdir(c->home), 0);
 	scratch_remove(c->folder);

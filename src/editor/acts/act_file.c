@@ -196,7 +196,7 @@ static void act_leave(struct editor *editor)
 		editor->asker->choose(editor->asker, &question);
 
 	if (answer == LEAVE && !editor->is_looking)
-		editor_forget(editor);
+		store_forget(&editor->store);
 	editor->is_over = answer == LEAVE || (answer == SAVE && act_save_plot(editor));
 }
 
