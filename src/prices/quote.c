@@ -66,7 +66,7 @@ static const char *measure_words(struct arena *arena, enum item_unit unit, doubl
 		return "";
 	switch (unit) {
 	case UNIT_EACH:
-		text_add_number(&out, size, 0);
+		text_print(&out, "%d", (int)size);
 		break;
 	case UNIT_M:
 		length_write(&out, llround(size * (double)NM_PER_M), units);
