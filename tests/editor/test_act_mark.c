@@ -488,6 +488,29 @@ START_TEST(images_outside_the_plan_are_said_and_left_out)
 }
 END_TEST
 
+/* The image of what is lifted, or of what is stamped, is beyond the left edge. */
+START_TEST(a_move_says_so_where_images_of_either_place_are_outside)
+{
+	static const struct { int from, to; bool is_outside; } rows[] = {
+		{ 0, 1, false }, { 0, 5, true }, { 5, 0, true }, { 5, 6, true },
+	};
+
+	for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
+		struct desk *b = desk_new(ROWS { "b....b.", "bb.....", NULL });
+
+		plot_set(editor_edit(&b->editor), 0, HEAD_MIRROR, "left-right");
+		plot_set(editor_edit(&b->editor), 0, HEAD_AXIS, "2,1");
+		editor_stroke(&b->editor);
+		mark(b, (struct place){ rows[i].from, 0 }, (struct place){ rows[i].from, 0 });
+		go(b, rows[i].to, 0);
+		desk_do(b, ACT_MOVE_MARKED);
+		desk_says(b, rows[i].is_outside ?
+			"Some images fall outside the plan; they are left out." : "Moved; ");
+		desk_free(b);
+	}
+}
+END_TEST
+
 /* ---- At random ------------------------------------------------------------------------------- */
 
 static struct text written(const struct plot *plot)
@@ -631,6 +654,7 @@ Suite *test_suite(void)
 	tcase_add_loop_test(mirror, stamps_moves_and_lifts_have_their_images, 0,
 		sizeof mirrored / sizeof *mirrored);
 	tcase_add_test(mirror, images_outside_the_plan_are_said_and_left_out);
+	tcase_add_test(mirror, a_move_says_so_where_images_of_either_place_are_outside);
 	tcase_add_loop_test(mirror,
 		acts_at_random_keep_the_mirror_where_it_held_and_taken_back_give_the_first_bytes, 0,
 		5);

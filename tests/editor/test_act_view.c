@@ -109,6 +109,27 @@ START_TEST(centring_puts_the_cursor_in_the_middle_and_leaves_it_where_it_is)
 }
 END_TEST
 
+/* Where the plan's edge keeps it from the middle one way, that it moved the other is enough. */
+START_TEST(centring_says_where_it_could_do_nothing)
+{
+	static const struct { struct place at; bool moves; } rows[] = {
+		{ { 0, 0 }, false }, { { 0, 50 }, true }, { { 100, 0 }, true },
+		{ { 199, 99 }, false }, { { 199, 50 }, true }, { { 100, 99 }, true },
+	};
+
+	for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
+		struct desk *b = sit();
+
+		b->editor.cursor = rows[i].at;
+		look(b);
+		desk_do(b, ACT_CENTRE);
+		desk_says_whole(b, rows[i].moves ? "" :
+			"The cursor is as near the middle as the plan lets it be.");
+		desk_free(b);
+	}
+}
+END_TEST
+
 struct scroll {
 	int key, x, y;
 };
@@ -317,6 +338,7 @@ Suite *test_suite(void)
 	tcase_add_test(view, the_overview_goes_back_to_the_zoom_it_came_from);
 	tcase_add_test(view, a_plan_that_is_seen_whole_has_no_overview);
 	tcase_add_test(view, centring_puts_the_cursor_in_the_middle_and_leaves_it_where_it_is);
+	tcase_add_test(view, centring_says_where_it_could_do_nothing);
 	tcase_add_loop_test(view, scrolling_goes_each_way_and_keeps_the_cursor_in_sight, 0, 4);
 	tcase_add_test(view, a_trail_is_not_laid_by_scrolling);
 	tcase_add_test(view, the_panel_is_wide_then_hidden_then_back_and_pages_bring_it_back);

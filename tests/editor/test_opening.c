@@ -468,17 +468,52 @@ START_TEST(of_a_plot_that_was_written_since_and_rescued_work_the_later_comes_fir
 }
 END_TEST
 
-START_TEST(at_the_same_time_the_plot_comes_first)
+enum { NOW_S = 1764370000, NOW_NS = 5 };
+
+static const struct {
+	long seconds, nanoseconds; /* from then to when the journal was written */
+	const char *first;
+} moments[] = {
+	{ 0, 0, "Set it aside and draw on from the plot" },
+	{ 0, 1, "Take up the rescued work" },
+	{ 0, -1, "Set it aside and draw on from the plot" },
+	{ 1, -1, "Take up the rescued work" },
+	{ -1, 1, "Set it aside and draw on from the plot" },
+};
+enum { MOMENTS = sizeof moments / sizeof *moments };
+
+static void file_write_at(const char *name, long seconds, long nanoseconds)
 {
-	struct timespec times[2] = { { 1764370000, 5 }, { 1764370000, 5 } };
+	const struct timespec at = { NOW_S + seconds, NOW_NS + nanoseconds };
+
+	ck_assert_int_eq(utimensat(AT_FDCWD, in_folder(name), (struct timespec[]){ at, at }, 0), 0);
+}
+
+START_TEST(what_was_written_a_moment_later_comes_first_and_at_the_same_time_the_plot)
+{
 	struct desk *b;
 
 	leave_a_stroke();
-	ck_assert_int_eq(utimensat(AT_FDCWD, path, times, 0), 0);
-	ck_assert_int_eq(utimensat(AT_FDCWD, in_folder(".court.plot.journal"), times, 0), 0);
+	file_write_at("court.plot", 0, 0);
+	file_write_at(".court.plot.journal", moments[_i].seconds, moments[_i].nanoseconds);
 	b = sit();
 	open_with(b, ROWS { "Look at the saved plot", NULL });
-	ck_assert_str_eq(b->first, "Set it aside and draw on from the plot");
+	ck_assert_str_eq(b->first, moments[_i].first);
+	desk_free(b);
+}
+END_TEST
+
+/* The clock was set back: the work is later all the same, since it began with the plot as it is. */
+START_TEST(work_on_the_plot_as_it_is_comes_first_whatever_the_clock_says)
+{
+	struct desk *b;
+
+	leave_a_stroke();
+	file_age(".court.plot.journal", -100);
+	b = sit();
+	open_with(b, ROWS { "Look at the saved plot", NULL });
+	desk_asked(b, "A session ended before this plot was saved. Its work of ");
+	ck_assert_str_eq(b->first, "Take up the rescued work");
 	desk_free(b);
 }
 END_TEST
@@ -736,7 +771,10 @@ static void add_rescue(TCase *rescue)
 		(int)(sizeof added / sizeof *added));
 	tcase_add_loop_test(rescue,
 		of_a_plot_that_was_written_since_and_rescued_work_the_later_comes_first, 0, 2);
-	tcase_add_test(rescue, at_the_same_time_the_plot_comes_first);
+	tcase_add_loop_test(rescue,
+		what_was_written_a_moment_later_comes_first_and_at_the_same_time_the_plot, 0,
+		MOMENTS);
+	tcase_add_test(rescue, work_on_the_plot_as_it_is_comes_first_whatever_the_clock_says);
 	tcase_add_test(rescue, a_time_that_is_in_no_calendar_is_unknown);
 	tcase_add_test(rescue, what_cannot_be_read_is_said_and_kept);
 	tcase_add_test(rescue, a_file_of_an_earlier_version_is_offered_after_what_is_unreadable);
