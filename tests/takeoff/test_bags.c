@@ -34,6 +34,23 @@ START_TEST(what_a_bag_yields_weighs_as_much_as_concrete)
 }
 END_TEST
 
+START_TEST(a_yield_two_percent_off_is_still_the_bags)
+{
+	ck_assert_ptr_eq(bag_of(bags[_i].yield * 1.0199), bag_of(bags[_i].yield));
+	ck_assert_ptr_eq(bag_of(bags[_i].yield * 0.9801), bag_of(bags[_i].yield));
+	ck_assert_ptr_null(bag_of(bags[_i].yield * 1.0201));
+	ck_assert_ptr_null(bag_of(bags[_i].yield * 0.9799));
+}
+END_TEST
+
+/* 50 lb and 23 kg can be lifted by one. */
+START_TEST(one_person_can_lift_the_lightest)
+{
+	ck_assert_str_eq(bag_for_one(UNITS_IMPERIAL)->words, "50 lb");
+	ck_assert_str_eq(bag_for_one(UNITS_METRIC)->words, "20 kg");
+}
+END_TEST
+
 /* The default of the plot's units is one of the bags that are sold there. */
 START_TEST(the_default_is_a_bag_of_the_plots_units)
 {
@@ -66,6 +83,9 @@ Suite *test_suite(void)
 
 	tcase_add_loop_test(yields, what_a_bag_yields_weighs_as_much_as_concrete, 0,
 		sizeof bags / sizeof *bags);
+	tcase_add_loop_test(yields, a_yield_two_percent_off_is_still_the_bags, 0,
+		sizeof bags / sizeof *bags);
+	tcase_add_test(yields, one_person_can_lift_the_lightest);
 	tcase_add_test(yields, the_default_is_a_bag_of_the_plots_units);
 	tcase_add_test(yields, a_bag_of_another_yield_weighs_in_proportion);
 	return suite;

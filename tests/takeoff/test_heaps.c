@@ -154,6 +154,45 @@ START_TEST(loose_goods_lie_on_heaps_as_they_are_bought)
 }
 END_TEST
 
+/* Bought in two ways: m3 in bulk, kg in bags. */
+static const struct lot {
+	double bulk[2], bags[2], volume;
+	int pallets;
+} lots[] = {
+	{ { 2, 3 }, { 0, 0 }, 5, 0 }, { { 0.5, 0 }, { 0, 0 }, 0.5, 0 },
+	{ { 0, 0 }, { 0.5, 0 }, 0, 1 }, { { 0, 0 }, { 400, 600 }, 0, 1 },
+	{ { 0, 0 }, { 400, 600.5 }, 0, 2 }, { { 0, 0 }, { 999.5, 0 }, 0, 1 },
+	{ { 0, 1 }, { 1100, 0 }, 1, 2 },
+};
+
+START_TEST(what_is_bought_in_several_ways_is_added_up)
+{
+	static const struct pack loose = { .kind = PACK_BULK }, bag = { .kind = PACK_BAG };
+	const struct lot *lot = &lots[_i];
+	struct bought list[] = {
+		{ .pack = &loose, .volume = lot->bulk[0], .weight = 5000 },
+		{ .pack = &loose, .volume = lot->bulk[1], .weight = 5000 },
+		{ .pack = &bag, .weight = lot->bags[0] }, { .pack = &bag, .weight = lot->bags[1] },
+	};
+	struct purchase purchase = { .list = list, .count = 4, .day = DAY_FILL };
+	struct item item = { .good = GOOD_MULCH, .name = "", .purchase = &purchase };
+	const struct item_list items = { .arena = &garden.arena, .list = &item, .count = 1 };
+	struct heaps heaps;
+	int at = 0;
+
+	given_bed(8, 4);
+	heaps_find(&heaps, &items, &garden.plot);
+	ck_assert_int_eq(heaps.count, (lot->volume > 0) + (lot->pallets > 0));
+	if (lot->volume > 0) {
+		ck_assert_str_eq(heaps.list[at].id, "mulch");
+		ck_assert_int_eq(heaps.list[at].item, 0);
+		ck_assert_double_eq_tol(heaps.list[at++].volume, lot->volume, 1e-12);
+	}
+	if (lot->pallets > 0)
+		ck_assert_int_eq(heaps.list[at].pallets, lot->pallets);
+}
+END_TEST
+
 START_TEST(without_a_drop_nothing_is_put_down)
 {
 	given_bed(8, 4);
@@ -175,6 +214,8 @@ Suite *test_suite(void)
 	tcase_add_test(heaps, blocks_lie_on_pallets_of_a_tonne);
 	tcase_add_test(heaps, caps_lie_on_pallets_with_the_blocks);
 	tcase_add_test(heaps, loose_goods_lie_on_heaps_as_they_are_bought);
+	tcase_add_loop_test(heaps, what_is_bought_in_several_ways_is_added_up, 0,
+		sizeof lots / sizeof *lots);
 	tcase_add_test(heaps, without_a_drop_nothing_is_put_down);
 	return suite;
 }

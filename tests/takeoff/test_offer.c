@@ -41,6 +41,7 @@ static const struct {
 } offers[] = {
 	{ PACK(BAG, M3, 0.05, 0, 0), UNIT_M3, 400, 0.05, 1, 20, 0 },
 	{ PACK(BAG, M3, 0.05, 0, 25), UNIT_M3, 400, 0.05, 1, 25, 0 },
+	{ PACK(BAG, M3, 0.05, 0, 0.5), UNIT_M3, 400, 0.05, 1, 0.5, 0 },
 	{ PACK(BAG, M3, 0.05, 0.01, 0), UNIT_M3, 400, 0.05, 1, 20, 0 },
 	{ PACK(BULK, M3, 2, 0, 0), UNIT_M3, 400, 0.5, 0.25, 200, 0.5 },
 	{ PACK(BULK, M3, 2, 1, 0), UNIT_M3, 400, 1, 0.5, 400, 1 },
@@ -49,6 +50,7 @@ static const struct {
 	{ PACK(BULK, KG, 1000, 0, 0), UNIT_M3, 400, 2.5, 1, 1000, 2.5 },
 	{ PACK(BULK, KG, 1000, 200, 0), UNIT_M3, 400, 0.5, 0.2, 200, 0.5 },
 	{ PACK(BAG, KG, 20, 0, 0), UNIT_M3, 400, 0.05, 1, 20, 0 },
+	{ PACK(BAG, KG, 20, 0, 0), UNIT_M3, 0.5, 40, 1, 20, 0 },
 	/* Nothing else is loose, nor told in steps of a truck. */
 	{ PACK(BULK, M2, 10, 0, 0), UNIT_M2, 3, 10, 1, 30, 0 },
 	{ PACK(BULK, M2, 10, 2, 0), UNIT_M2, 3, 2, 0.2, 6, 0 },
@@ -89,6 +91,7 @@ static const struct {
 	bool is_offer;
 } ways[] = {
 	{ PACK(BAG, KG, 20, 0, 0), UNIT_M3, 0, 1, 700, false },
+	{ PACK(BAG, KG, 20, 0, 0), UNIT_M3, 0, 0, 700, false },
 	{ PACK(BAG, M3, 1, 0, 0), UNIT_KG, 1, 1, 700, false },
 	{ PACK(BAG, KG, 20, 0, 0), UNIT_EACH, 2, 1, 700, false },
 	{ PACK(PIECE, EACH, 1, 0, 0), UNIT_M2, 2, 1, 700, false },

@@ -58,46 +58,54 @@ static const char *id_of(struct arena *arena, const struct item *item)
 	return copy;
 }
 
-/* list: room for a heap of each item, and the pallets of each day. */
-static void add_day(struct heaps *out, struct heap *list, const struct item_list *items,
-	enum day day, enum units units)
+/* Heaps while they are listed. */
+struct heaping {
+	struct arena *arena;
+	struct heap *list;
+	int count;
+	size_t capacity;
+};
+
+static void add_heap(struct heaping *heaping, const struct heap *heap)
+{
+	heaping->list = arena_grow(heaping->arena, heaping->list, (size_t)heaping->count,
+		&heaping->capacity, sizeof *heaping->list);
+	heaping->list[heaping->count++] = *heap;
+}
+
+static void add_day(struct heaping *heaping, const struct item_list *items, enum day day,
+	enum units units)
 {
 	double weight = 0;
 
 	for (size_t i = 0; i < items->count; i++) {
 		const struct item *item = &items->list[i];
-		struct heap *heap = &list[out->count];
+		struct heap heap = { .day = day, .item = (int)i };
 
 		if (!item->purchase || item->purchase->day != (int)day)
 			continue;
-		*heap = (struct heap){ .day = day, .item = (int)i,
-			.volume = bulk_of(item, &weight) };
-		if (heap->volume <= 0)
+		heap.volume = bulk_of(item, &weight);
+		if (heap.volume <= 0)
 			continue;
-		heap->id = id_of(items->arena, item);
-		heap->area = heap_area(heap->volume, &heap->height);
-		out->count++;
+		heap.id = id_of(items->arena, item);
+		heap.area = heap_area(heap.volume, &heap.height);
+		add_heap(heaping, &heap);
 	}
 	if (weight > 0) {
 		int64_t pallets = (int64_t)whole(weight / PALLET_CARRIES);
 
-		list[out->count++] = (struct heap){ .day = day, .item = NO_ITEM,
-			.id = "pallets", .pallets = pallets,
-			.area = (double)pallets * pallet_area(units) };
+		add_heap(heaping, &(struct heap){ .day = day, .item = NO_ITEM, .id = "pallets",
+			.pallets = pallets, .area = (double)pallets * pallet_area(units) });
 	}
 }
 
 void heaps_find(struct heaps *out, const struct item_list *items, const struct plot *plot)
 {
-	struct heap *list;
+	struct heaping heaping = { .arena = items->arena };
 
-	*out = (struct heaps){ NULL, 0 };
-	if (!plot->details.around.has_drop)
-		return;
-	list = arena_new(items->arena, items->count + DAYS, sizeof *list);
-	out->list = list;
-	for (int day = 0; day < DAYS; day++)
-		add_day(out, list, items, (enum day)day, plot_units(plot));
+	for (int day = 0; plot->details.around.has_drop && day < DAYS; day++)
+		add_day(&heaping, items, (enum day)day, plot_units(plot));
+	*out = (struct heaps){ heaping.list, heaping.count };
 }
 
 static const struct figure figures[] = {

@@ -140,8 +140,8 @@ static void look_at_all(const struct joining *joining)
 {
 	const struct survey *survey = joining->basis->survey;
 	size_t width = (size_t)survey->columns + 2;
-	struct land *rows = memory_new(width, 2 * sizeof *rows);
-	struct land *above = rows, *row = rows + width;
+	struct land *above = memory_new(width, sizeof *above);
+	struct land *row = memory_new(width, sizeof *row);
 
 	fill_row(survey, -1, above);
 	for (int y = 0; y <= survey->rows && !stop_asked(); y++) {
@@ -156,7 +156,8 @@ static void look_at_all(const struct joining *joining)
 		above = row;
 		row = spare;
 	}
-	free(rows);
+	free(above);
+	free(row);
 }
 
 /* ---- Snags ----------------------------------------------------------------------------------- */
