@@ -77,7 +77,7 @@ struct around_map around_map_of(const struct plot *plot, struct arena *arena)
 	if (!around->services.count && !around->houses.count && !around->kept.count &&
 		!has_specimens(plants))
 		return (struct around_map){ columns, rows, NULL };
-	cells = arena_new(arena, cell_sides_size(columns, rows), 1);
+	cells = arena_new(arena, cell_sides_size(columns, rows), sizeof *cells);
 	for (size_t i = 0; i < around->services.count; i++)
 		service_add(cells, columns, &around->services.items[i]);
 	obstacles_mark(cells, plot, &around->houses, CELL_HOUSE);

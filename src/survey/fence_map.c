@@ -22,7 +22,7 @@ struct fence_map fence_map_of(const struct plot *plot, struct arena *arena)
 		if (!plot->details.fences[i].run_count)
 			continue;
 		if (!sides)
-			sides = arena_new(arena, cell_sides_size(columns, rows), 1);
+			sides = arena_new(arena, cell_sides_size(columns, rows), sizeof *sides);
 		fence_add(sides, columns, &plot->details.fences[i]);
 	}
 	return (struct fence_map){ columns, rows, sides };

@@ -52,7 +52,7 @@ struct house_map house_map_of(const struct plot *plot, int margin, struct arena 
 
 	if (houses->count == 0)
 		return map;
-	cells = arena_new(arena, width * height, 1);
+	cells = arena_new(arena, width * height, sizeof *cells);
 	changes = memory_new((width + 1) * (height + 1), sizeof *changes);
 	for (size_t i = 0; i < houses->count && !stop_asked(); i++)
 		add_changes(changes, width + 1, within(&map, &houses->items[i].cells));

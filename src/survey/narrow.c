@@ -197,7 +197,7 @@ void narrow_begin(struct narrow_search *out, const struct survey *survey, enum p
 
 	*out = (struct narrow_search){ .columns = survey->columns, .rows = survey->rows,
 		.side = least(side, SIDE_MOST + 1) };
-	out->marks = memory_new(cell_count(out), 1);
+	out->marks = memory_new(cell_count(out), sizeof *out->marks);
 	squares = memory_new(cell_count(out), sizeof *squares);
 	columns = memory_new((size_t)out->columns, sizeof *columns);
 	find_squares(out, squares, survey, class);

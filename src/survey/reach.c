@@ -192,8 +192,9 @@ unsigned char *reach_beyond(const struct survey *survey, const struct fence_map 
 {
 	size_t columns = (size_t)survey->columns, rows = (size_t)survey->rows;
 	size_t line_count = (columns + 1) * rows;
-	unsigned char *beyond = memory_new(columns * rows, 1);
-	unsigned char *two = memory_new(columns, 2), *classes[2] = { two, two + columns };
+	unsigned char *beyond = memory_new(columns * rows, sizeof *beyond);
+	unsigned char *classes[] = { memory_new(columns, sizeof **classes),
+		memory_new(columns, sizeof **classes) };
 	struct reaching reaching = { .survey = survey, .fences = fences, .houses = houses,
 		.columns = survey->columns, .rows = survey->rows };
 
@@ -211,6 +212,7 @@ unsigned char *reach_beyond(const struct survey *survey, const struct fence_map 
 	free(reaching.column_up);
 	free(reaching.line_up);
 	free(reaching.until);
-	free(two);
+	free(classes[0]);
+	free(classes[1]);
 	return beyond;
 }

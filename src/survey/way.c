@@ -77,7 +77,7 @@ unsigned char *way_from_outside(const struct survey *survey, const struct fence_
 {
 	size_t cells = (size_t)survey->columns * (size_t)survey->rows;
 	struct walk walk = { .fences = fences, .columns = survey->columns, .rows = survey->rows,
-		.cells = memory_new(cells, 1) };
+		.cells = memory_new(cells, sizeof *walk.cells) };
 
 	mark_walkable(&walk, survey);
 	enter_from_outside(&walk);

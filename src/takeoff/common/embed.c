@@ -124,7 +124,8 @@ void embeds_find(struct embeds *out, const struct basis *basis)
 
 	assert(touching.details->legend_count < 64);
 	if (has_class(survey, CLASS_BED) && has_class(survey, CLASS_LAWN))
-		touching.lawns = arena_new(basis->arena, (size_t)survey->region_count, 1);
+		touching.lawns = arena_new(basis->arena, (size_t)survey->region_count,
+			sizeof *touching.lawns);
 	if (touching.lawns)
 		meet_all(&touching);
 	*out = (struct embeds){ .survey = survey, .legend = touching.details->legend,

@@ -282,7 +282,7 @@ void cut_fill_compute(struct cut_fills *out, const struct basis *basis,
 		.step = levels->step, .columns = levels->columns - 1, .rows = levels->rows - 1,
 		.plan = { 0, 0, survey->columns * survey->cell, survey->rows * survey->cell, 0 },
 		.to_dig = memory_new(count, sizeof(struct to_dig)), .kept_sod = zones->count,
-		.is_uneven = memory_new(count, 1),
+		.is_uneven = memory_new(count, sizeof *pass.is_uneven),
 		.graded = arena_new(basis->arena, count, sizeof(struct graded)) };
 
 	assert(surface->has_levels);

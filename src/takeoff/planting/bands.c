@@ -174,7 +174,8 @@ void bands_find(struct bands *out, const struct survey *survey, const struct fen
 	search.width = 2 * out->columns + 1;
 	search.height = 2 * out->rows + 1;
 	out->nearest = memory_new(cells, sizeof *out->nearest);
-	search.marks = memory_new((size_t)search.width * (size_t)search.height, 1);
+	search.marks = memory_new((size_t)search.width * (size_t)search.height,
+		sizeof *search.marks);
 	search.nearest = memory_new((size_t)search.width * (size_t)out->rows,
 		sizeof *search.nearest);
 	search.columns = memory_new((size_t)search.width, sizeof *search.columns);

@@ -143,7 +143,7 @@ static void list_fences(struct barrow_ways *out, const struct finding *finding)
 /* A byte a region: somebody gets to a part of the path from outside the plan. The caller frees. */
 static unsigned char *paths_reached(const struct survey *survey, const unsigned char *way)
 {
-	unsigned char *reached = memory_new((size_t)survey->region_count, 1);
+	unsigned char *reached = memory_new((size_t)survey->region_count, sizeof *reached);
 
 	for (int y = 0; y < survey->rows && !stop_asked(); y++)
 		for (size_t i = survey->row_runs[y]; i < survey->row_runs[y + 1]; i++) {

@@ -98,7 +98,7 @@ static unsigned char *look(const struct basis *basis, const struct house_map *ho
 	struct looking looking = { houses, reach,
 		memory_new((size_t)reach + 1, sizeof *looking.wide),
 		memory_new(columns + 2 * margin, sizeof *looking.away),
-		memory_new(columns * (size_t)houses->rows, 1) };
+		memory_new(columns * (size_t)houses->rows, sizeof *looking.cells) };
 
 	set_wide(&looking, block_length(basis->allow, ALLOW_HOUSE_CLEAR), basis->survey->cell);
 	pass_rows(&looking, true);
@@ -142,7 +142,7 @@ static void tell(const struct telling *telling, enum snag_code code, int mark, n
 static void check_regions(const struct basis *basis, const struct house_map *houses)
 {
 	unsigned char *cells = look(basis, houses);
-	unsigned char *is_told = memory_new((size_t)basis->survey->region_count, 1);
+	unsigned char *is_told = memory_new((size_t)basis->survey->region_count, sizeof *is_told);
 	const struct telling telling = { basis, cells, is_told };
 
 	tell(&telling, SNAG_HOUSE_COVERED, COVERED, 0);

@@ -185,7 +185,8 @@ void joined_check(const struct basis *basis, const struct walking *walking)
 	const struct survey *survey = basis->survey;
 	size_t regions = (size_t)survey->region_count;
 	struct joining joining = { basis, walking->fences, walking->houses, walking->way,
-		memory_new(regions, sizeof *joining.first), memory_new(regions, 1) };
+		memory_new(regions, sizeof *joining.first),
+		memory_new(regions, sizeof *joining.facts) };
 
 	for (int i = 0; i < survey->region_count; i++)
 		joining.first[i] = i;

@@ -116,7 +116,7 @@ static void check_reach(const struct basis *basis, const struct fence_map *fence
 	if (arm == 0 || !has_class(survey, CLASS_BED))
 		return;
 	beyond = reach_beyond(survey, fences, houses, arm);
-	is_told = memory_new((size_t)survey->region_count, 1);
+	is_told = memory_new((size_t)survey->region_count, sizeof *is_told);
 	for (size_t y = 0; y < (size_t)survey->rows && !stop_asked(); y++)
 		check_row(basis, arm, beyond + y * (size_t)survey->columns, y, is_told);
 	free(is_told);

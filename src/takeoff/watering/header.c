@@ -316,10 +316,10 @@ void header_ways_find(struct header_ways *out, struct arena *arena, const struct
 	int inside = bed_around(survey, ground->houses, tap);
 
 	walk.costs = arena_new(arena, points, sizeof *walk.costs);
-	walk.level = arena_new(arena, points, 1);
-	walk.upright = arena_new(arena, points, 1);
-	walk.ground = memory_new(cells, 1);
-	walk.under = memory_new(cells, 1);
+	walk.level = arena_new(arena, points, sizeof *walk.level);
+	walk.upright = arena_new(arena, points, sizeof *walk.upright);
+	walk.ground = memory_new(cells, sizeof *walk.ground);
+	walk.under = memory_new(cells, sizeof *walk.under);
 	for (size_t i = 0; i < points; i++)
 		walk.costs[i] = HEADER_NO_WAY;
 	read_ground(&walk, survey, ground, inside);
