@@ -43,7 +43,7 @@ static void enter(struct walk *walk, int x, int y, struct place at, bool is_belo
 	if (x < 0 || y < 0 || x >= walk->columns || y >= walk->rows ||
 		walk->cells[cell] != WALKABLE || fence_map_is_shut(walk->fences, at, is_below))
 		return;
-	walk->cells[cell] |= REACHED;
+	walk->cells[cell] = REACHED;
 	walk->waiting = memory_grow(walk->waiting, walk->count, &walk->capacity,
 		sizeof *walk->waiting);
 	walk->waiting[walk->count++] = (int)cell;

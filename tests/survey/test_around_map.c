@@ -2,6 +2,7 @@
  * 12 (libgeos 3.11): the distance of a cell from the middle. */
 #include "base/memory.h"
 #include "survey/around_map.h"
+#include "support/beds.h"
 #include "support/details.h"
 #include "support/geos.h"
 #include "support/plots.h"
@@ -137,6 +138,31 @@ START_TEST(a_circle_is_on_the_cells_that_some_of_it_is_in)
 }
 END_TEST
 
+/* With half a cell more than whole ones, so that the outermost cells are no more than touched. */
+START_TEST(a_circle_is_marked_as_far_as_it_reaches)
+{
+	enum { AT = 7, SIDE = 2 * AT };
+	struct arena arena = ARENA_EMPTY;
+	struct obstacle *tree;
+	struct around_map map;
+	struct plot plot;
+
+	beds_rectangle(&plot, SIDE, SIDE);
+	tree = obstacles_add(&plot.details.around.kept, memory_string("Oak"));
+	tree->at = (struct place){ AT, AT };
+	tree->radius = plot_cell(&plot) * _i + plot_cell(&plot) / 2;
+	map = around_map_of(&plot, &arena);
+	for (int y = 0; y < SIDE; y++)
+		for (int x = 0; x < SIDE; x++)
+			ck_assert_msg((around_map_at(&map, x, y) == CELL_KEPT) ==
+				obstacle_touches(tree, plot_cell(&plot), x, y), "%d,%d", x, y);
+	ck_assert_int_eq(around_map_at(&map, AT - 1 - _i, AT), CELL_KEPT);
+	ck_assert_int_eq(around_map_at(&map, AT, AT + _i), CELL_KEPT);
+	arena_clear(&arena);
+	plot_fini(&plot);
+}
+END_TEST
+
 START_TEST(the_map_has_all_cells_of_circles_and_no_others)
 {
 	struct random random = { 6 };
@@ -175,6 +201,7 @@ Suite *test_suite(void)
 	tcase_add_test(maps, a_specimen_is_in_its_cell);
 	tcase_add_test(maps, a_house_is_on_what_of_it_is_in_the_plan);
 	tcase_add_test(maps, a_circle_is_on_the_cells_that_some_of_it_is_in);
+	tcase_add_loop_test(maps, a_circle_is_marked_as_far_as_it_reaches, 0, 7);
 	tcase_add_test(maps, the_map_has_all_cells_of_circles_and_no_others);
 	return suite;
 }

@@ -88,6 +88,26 @@ START_TEST(a_fence_on_the_boundary_keeps_one_out_but_for_its_gates)
 }
 END_TEST
 
+/* The only path, one cell at the boundary, the only gate on its side there. */
+START_TEST(one_comes_in_over_each_side_of_the_boundary)
+{
+	enum { SIDE = 3 };
+	const int along = _i % SIDE, edge = _i / SIDE;
+	const int across = edge % 2 ? SIDE : 0, cell = edge % 2 ? SIDE - 1 : 0;
+	const struct leg gate = edge < 2 ? (struct leg){ { along, across }, { along + 1, across } }
+		: (struct leg){ { across, along }, { across, along + 1 } };
+	char rows[SIDE][SIDE + 1] = { "bbb", "bbb", "bbb" };
+
+	rows[edge < 2 ? cell : along][edge < 2 ? along : cell] = 'p';
+	plot_from_rows(&plot, ROWS { rows[0], rows[1], rows[2], NULL });
+	fence_round(0, 0, SIDE, SIDE);
+	check_way(ROWS { "   ", "   ", "   ", NULL });
+	legs_add(&plot.details.fences[0].gates, gate);
+	rows[edge < 2 ? cell : along][edge < 2 ? along : cell] = '#';
+	check_way(ROWS { rows[0], rows[1], rows[2], NULL });
+}
+END_TEST
+
 /* ---- The same, step by step ------------------------------------------------------------------ */
 
 static bool is_walkable(int x, int y)
@@ -179,6 +199,7 @@ Suite *test_suite(void)
 	tcase_add_test(way, one_walks_over_no_bed_fixture_or_corner);
 	tcase_add_test(way, a_fence_is_passed_by_its_gates_only);
 	tcase_add_test(way, a_fence_on_the_boundary_keeps_one_out_but_for_its_gates);
+	tcase_add_loop_test(way, one_comes_in_over_each_side_of_the_boundary, 0, 12);
 	tcase_add_test(way, one_gets_where_single_steps_lead);
 	return suite;
 }

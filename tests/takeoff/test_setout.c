@@ -520,6 +520,23 @@ START_TEST(a_stake_stands_1_ft_inside_where_a_board_would_leave_the_plan)
 }
 END_TEST
 
+/* Open ground of 40 x 30 ft: frames alone. */
+START_TEST(where_nothing_is_dug_stakes_stand_1_ft_inside_the_plan)
+{
+	garden_rectangle(&garden, OPEN_GROUND, 40, 30);
+	set_out();
+	ck_assert_int_eq(garden.takeoff.survey.region_count, 0);
+	ck_assert_int_eq(setout.ends[SETOUT_LEFT].at, FOOT);
+	ck_assert_int_eq(setout.ends[SETOUT_TOP].at, FOOT);
+	ck_assert_int_eq(setout.ends[SETOUT_RIGHT].at, 39 * FOOT);
+	ck_assert_int_eq(setout.ends[SETOUT_BOTTOM].at, 29 * FOOT);
+	for (int i = 0; i < SETOUT_SIDES; i++)
+		ck_assert(setout.ends[i].is_stake);
+	ck_assert_int_eq(setout.level_stakes, 1);
+	ck_assert_int_eq(setout.upright_stakes, 0);
+}
+END_TEST
+
 /* At 30 ft none is needed, over 30 ft one, over 60 ft two. */
 START_TEST(a_long_string_has_stakes_between)
 {
@@ -890,6 +907,7 @@ Suite *test_suite(void)
 	tcase_add_checked_fixture(cases, NULL, teardown);
 	tcase_add_test(cases, boards_stand_4_ft_outside_what_is_dug);
 	tcase_add_test(cases, a_stake_stands_1_ft_inside_where_a_board_would_leave_the_plan);
+	tcase_add_test(cases, where_nothing_is_dug_stakes_stand_1_ft_inside_the_plan);
 	tcase_add_test(cases, a_long_string_has_stakes_between);
 	tcase_add_test(cases, a_gate_from_corner_to_corner_has_its_string);
 	tcase_add_test(cases, the_first_12_are_named_and_all_are_counted);
