@@ -28,6 +28,8 @@ static void add_sets(struct tally *tally, struct random *random, int sets, int r
 	for (int i = 0; i < sets; i++) {
 		uint64_t *set = tally->set;
 
+		for (int word = 0; word < WORDS; word++)
+			ck_assert_uint_eq(set[word], 0);
 		set[0] = ~UINT64_C(0);
 		for (int word = 0; word < WORDS; word++) {
 			for (int bit = 0; bit < WORD_BITS; bit++) {
@@ -65,6 +67,7 @@ START_TEST(what_was_counted_before_is_gone_after_a_clear)
 
 	tally_init(&tally, &arena, WORDS);
 	for (int sets = 0; sets < 40; sets++) {
+		tally.set[sets % WORDS] = ~UINT64_C(0); /* and not added */
 		tally_clear(&tally);
 		add_sets(&tally, &random, sets * 7 % 40, 2);
 	}
