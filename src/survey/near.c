@@ -62,7 +62,7 @@ static const struct rectangle nowhere = { 0, 0, -1, -1 };
 void near_cells_begin(struct near_cells *cells, const struct survey *survey)
 {
 	*cells = (struct near_cells){ survey, memory_new((size_t)survey->columns *
-		(size_t)survey->rows, 1), nowhere };
+		(size_t)survey->rows, sizeof *cells->cells), nowhere };
 }
 
 /* The cells of a row, or the rows, that a range with `around` on either side may reach. */

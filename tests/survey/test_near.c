@@ -105,6 +105,53 @@ START_TEST(a_disc_is_near_by_its_edge_a_point_by_itself)
 }
 END_TEST
 
+START_TEST(an_obstacle_is_where_its_cells_or_its_middle_are)
+{
+	const struct obstacle tree = { .at = { 3, -5 }, .radius = 7 };
+	const struct obstacle wall = { .cells = { -2, 1, 4, 3 } };
+	struct near_thing thing = near_obstacle(&tree, CELL);
+
+	begin(1, 1);
+	ck_assert(thing.left == 30 && thing.top == -50 && thing.right == 30 &&
+		thing.bottom == -50 && thing.around == 7);
+	thing = near_obstacle(&wall, CELL);
+	ck_assert(thing.left == -20 && thing.top == 10 && thing.right == 50 &&
+		thing.bottom == 40 && thing.around == 0);
+}
+END_TEST
+
+/* Boxes on all four sides that share an edge with a rectangle of 20 x 10, or overlap it by 1. */
+START_TEST(a_box_is_near_a_rectangle_where_it_overlaps_it)
+{
+	static const struct cover_box beside[] = { { -9, 0, 0, 10, 0 }, { 20, 0, 29, 10, 0 },
+		{ 0, -9, 20, 0, 0 }, { 0, 10, 20, 19, 0 } };
+	static const int shifts[][2] = { { 1, 0 }, { -1, 0 }, { 0, 1 }, { 0, -1 } };
+	struct near_thing thing = { 0, 0, 20, 10, 0 };
+
+	begin(1, 1);
+	for (int i = 0; i < 4; i++) {
+		struct cover_box box = beside[i];
+
+		thing.around = 0;
+		ck_assert_msg(!near_box(&thing, &box), "%d", i);
+		thing.around = 1;
+		ck_assert_msg(near_box(&thing, &box), "%d, around", i);
+		thing.around = 0;
+		box.left += shifts[i][0];
+		box.right += shifts[i][0];
+		box.top += shifts[i][1];
+		box.bottom += shifts[i][1];
+		ck_assert_msg(near_box(&thing, &box), "%d, shifted", i);
+		box.left -= 2 * shifts[i][0];
+		box.right -= 2 * shifts[i][0];
+		box.top -= 2 * shifts[i][1];
+		box.bottom -= 2 * shifts[i][1];
+		thing.around = 1;
+		ck_assert_msg(!near_box(&thing, &box), "%d, 1 off", i);
+	}
+}
+END_TEST
+
 /* 10 km are 1e13 nm: their square is no 64-bit number. */
 START_TEST(squares_of_the_longest_distances_are_exact)
 {
@@ -228,6 +275,8 @@ Suite *test_suite(void)
 	tcase_add_test(small, beyond_its_end_a_line_is_near_in_a_circle);
 	tcase_add_test(small, within_a_rectangle_are_the_cells_of_it_that_are_on_the_plan);
 	tcase_add_test(small, a_disc_is_near_by_its_edge_a_point_by_itself);
+	tcase_add_test(small, an_obstacle_is_where_its_cells_or_its_middle_are);
+	tcase_add_test(small, a_box_is_near_a_rectangle_where_it_overlaps_it);
 	tcase_add_test(small, squares_of_the_longest_distances_are_exact);
 	tcase_add_checked_fixture(random, NULL, teardown);
 	tcase_add_loop_test(random, cells_are_near_where_geos_measures_less, 0, SEEDS);
