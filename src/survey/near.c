@@ -72,7 +72,8 @@ static void reach(nm low, nm high, nm around, nm cell, int count, int *first, in
 	*last = held((high + around) / cell, -1, count - 1);
 }
 
-/* The cells of a row that are near lie side by side: those at its ends that are not are passed. */
+/* The cells of a row that are near lie side by side: those at its ends are passed for as long as
+ * nothing of them is near. */
 static void add_row(struct near_cells *cells, const struct near_thing *thing, int y, int first,
 	int last)
 {
@@ -80,16 +81,12 @@ static void add_row(struct near_cells *cells, const struct near_thing *thing, in
 	struct cover_box box = { first * cell, y * cell, (first + 1) * cell, (y + 1) * cell, 0 };
 	struct rectangle *within = &cells->within, row;
 
-	for (; first <= last && !near_box(thing, &box); first++) {
-		box.left += cell;
+	for (; first <= last && !near_box(thing, &box); first++)
 		box.right += cell;
-	}
 	box.left = last * cell;
 	box.right = box.left + cell;
-	for (; first <= last && !near_box(thing, &box); last--) {
+	for (; first <= last && !near_box(thing, &box); last--)
 		box.left -= cell;
-		box.right -= cell;
-	}
 	if (first > last)
 		return;
 	memset(row_of(cells, y) + first, 1, (size_t)(last - first + 1));
