@@ -395,6 +395,18 @@ START_TEST(a_post_on_the_axis_between_two_characters_goes_to_the_right)
 }
 END_TEST
 
+/* The second fence begins where the first ends. */
+START_TEST(a_post_where_fences_meet_has_one_number)
+{
+	fences_ground(&garden.plot, 12, 4);
+	fences_run(&garden.plot, "1,2 6,2");
+	details_add_fence(&garden.plot.details, memory_string("Boards"));
+	fences_run(&garden.plot, "6,2 11,2");
+	draw();
+	is_row(4, ":   o1==================o2==================o2.2:");
+}
+END_TEST
+
 START_TEST(an_own_name_stands_by_its_id_where_there_is_room)
 {
 	garden_rows(&garden, (const char *[]){ "bbb.bb", "bbb.bb", NULL });
@@ -425,6 +437,7 @@ Suite *test_suite(void)
 	tcase_add_test(words, posts_moved_in_from_the_boundary_stay_on_the_line_of_their_fence);
 	tcase_add_test(words, posts_between_two_characters_go_towards_the_axis);
 	tcase_add_test(words, a_post_on_the_axis_between_two_characters_goes_to_the_right);
+	tcase_add_test(words, a_post_where_fences_meet_has_one_number);
 	tcase_add_test(words, an_own_name_stands_by_its_id_where_there_is_room);
 	return suite;
 }
