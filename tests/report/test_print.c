@@ -420,6 +420,22 @@ START_TEST(an_embed_that_is_the_same_everywhere_is_said_as_it_is)
 }
 END_TEST
 
+/* A hole two cells wide is, as its bed, across before it is down. */
+START_TEST(one_hole_or_two_are_told_by_their_sides_and_more_are_counted)
+{
+	garden_rows(&garden, (const char *[]){ "bbbbbbbbb.bbb", "b.bb..bbb.b.b", "bbbbbbbbb.bbb",
+		".............", "bbbbbbb.bbbbb", "b.b.b.b.b.b.b", "bbbbbbb.bbbbb", NULL });
+	plot_set(&garden.plot, 'b', BED_BUILD, "level");
+	print("holes.plot");
+	find("  9 ft x 3 ft; hole  ");
+	find("\n                      1 ft x 1 ft; hole\n                      2 ft x 1 ft\nB2 ");
+	find("  3 ft x 3 ft; hole  ");
+	find("  7 ft x 3 ft; 3 holes  ");
+	find("  5 ft x 3 ft; hole  ");
+	ck_assert_int_eq(occurrences(" ft; hole"), 5);
+}
+END_TEST
+
 /* 28 ft are 3 x 8 and 4 ft; what is sawn is 1/8 in short of its place. */
 START_TEST(edging_is_whole_pieces_and_a_rest_that_is_sawn_short)
 {
@@ -828,6 +844,7 @@ Suite *test_suite(void)
 	tcase_add_test(figures, what_lies_over_bases_is_told_where_it_goes);
 	tcase_add_test(figures, what_stands_above_the_ground_is_told_with_its_cap);
 	tcase_add_test(figures, an_embed_that_is_the_same_everywhere_is_said_as_it_is);
+	tcase_add_test(figures, one_hole_or_two_are_told_by_their_sides_and_more_are_counted);
 	tcase_add_test(figures, edging_is_whole_pieces_and_a_rest_that_is_sawn_short);
 	tcase_add_test(figures, edging_of_which_nothing_is_laid_whole_is_all_cut_up);
 	tcase_add_test(figures, lengths_to_saw_are_rounded_down);

@@ -8,18 +8,20 @@
 
 enum { SIDES_LISTED = 8, HOLES_LISTED = 2 };
 
-/* "9 ft x 5 ft" for a rectangle, else side by side, or only how many. */
+/* "9 ft x 5 ft" for a rectangle, across and down; else side by side, or only how many. */
 static const char *loop_words(const struct report *report, const struct loop *loop)
 {
 	nm cell = report->takeoff->survey.cell;
 	struct text words = TEXT_EMPTY;
+	bool is_rectangle = loop->count == 4;
+	int first = is_rectangle && loop->corners[0].x == loop->corners[1].x; /* of a hole */
 
 	if (loop->count > SIDES_LISTED)
 		return say(report, "%s, %s round", word_count(report, loop->count, "side", "sides"),
 			word_length(report, loop->perimeter * cell));
-	for (int i = 0; i < (loop->count == 4 ? 2 : loop->count); i++)
-		text_print(&words, "%s%s", i == 0 ? "" : loop->count == 4 ? " x " : ", ",
-			word_length(report, outline_side(loop, i) * cell));
+	for (int i = 0; i < (is_rectangle ? 2 : loop->count); i++)
+		text_print(&words, "%s%s", i == 0 ? "" : is_rectangle ? " x " : ", ",
+			word_length(report, outline_side(loop, first + i) * cell));
 	return say_text(report, &words);
 }
 
