@@ -39,13 +39,6 @@ bool date_read(const char *text, struct date *date)
 	return true;
 }
 
-int date_compare(struct date a, struct date b)
-{
-	if (a.year != b.year)
-		return compare(a.year, b.year);
-	return a.month != b.month ? compare(a.month, b.month) : compare(a.day, b.day);
-}
-
 int date_julian(struct date date)
 {
 	static const int before_1901 = 2415385; /* noon of 1900-12-31 */

@@ -12,8 +12,6 @@ enum { YEAR_LEAST = 1901, YEAR_MOST = 2099, MONTHS = 12 };
 
 /* All of text as YYYY-MM-DD; false, *date untouched, where it is no such day. */
 bool date_read(const char *text, struct date *date);
-/* -1, 0 or 1: a is before b, the same day, after it. */
-int date_compare(struct date a, struct date b);
 /* The Julian day at noon of it, universal time: whole days counted from noon, 2,451,545 for
  * 2000-01-01. */
 int date_julian(struct date date);

@@ -125,17 +125,18 @@ static bool only_read(struct request *request, const char *words)
 static bool day_read(struct request *request, const char *words)
 {
 	struct date day;
-	bool is_day = date_read(words, &day);
 
-	if (!is_day)
+	if (!date_read(words, &day)) {
 		complain("--on needs a day from %d to %d, such as 2026-06-21, not %s", YEAR_LEAST,
 			YEAR_MOST, words);
-	else if (request->day_count == SUN_DAYS_MOST)
+		return false;
+	}
+	if (request->day_count == SUN_DAYS_MOST) {
 		complain("--on takes %d days at the most", SUN_DAYS_MOST);
-	else
-		request->days[request->day_count++] = day;
-	return is_day && request->day_count > 0 &&
-		date_compare(request->days[request->day_count - 1], day) == 0;
+		return false;
+	}
+	request->days[request->day_count++] = day;
+	return true;
 }
 
 /* What is looked at once all options are read. */

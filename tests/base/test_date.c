@@ -18,6 +18,11 @@ static struct date next(struct date date)
 	return (struct date){ date.year + 1, 1, 1 };
 }
 
+static bool is_same(struct date a, struct date b)
+{
+	return a.year == b.year && a.month == b.month && a.day == b.day;
+}
+
 /* Each is one more than that before; libnova has the first, the last and some between. */
 START_TEST(every_day_is_written_read_and_counted)
 {
@@ -28,12 +33,9 @@ START_TEST(every_day_is_written_read_and_counted)
 		char text[DATE_SIZE];
 
 		ck_assert_int_eq(date_julian(date), julian);
-		ck_assert_int_eq(date_compare(date, next(date)), -1);
-		ck_assert_int_eq(date_compare(next(date), date), 1);
-		ck_assert_int_eq(date_compare(date, date), 0);
 		date_write(date, text);
 		ck_assert_msg(date_read(text, &read), "%s", text);
-		ck_assert_int_eq(date_compare(date, read), 0);
+		ck_assert(is_same(date, read));
 		if (date.day % 9 == 0 || julian == 2451545) {
 			struct ln_date noon = { date.year, date.month, date.day, 12, 0, 0 };
 
@@ -64,7 +66,7 @@ START_TEST(what_is_no_day_is_refused)
 	struct date date = { 1, 2, 3 };
 
 	ck_assert_msg(!date_read(refused[_i], &date), "%s", refused[_i]);
-	ck_assert_int_eq(date_compare(date, (struct date){ 1, 2, 3 }), 0);
+	ck_assert(is_same(date, (struct date){ 1, 2, 3 }));
 }
 END_TEST
 

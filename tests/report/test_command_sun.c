@@ -103,6 +103,9 @@ START_TEST(a_year_of_days_may_be_asked_for_and_no_more)
 	ck_assert(!request_read(&request, 2 + 2 * 367, words, &accepted));
 	ck_assert_str_eq(complained(2 + 2 * 367, words, &accepted),
 		"parterre: --on takes 366 days at the most\n");
+	/* Nor the last day once more. */
+	memcpy(days[366], days[365], DATE_SIZE);
+	ck_assert(!request_read(&request, 2 + 2 * 367, words, &accepted));
 }
 END_TEST
 
