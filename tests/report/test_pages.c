@@ -83,6 +83,67 @@ START_TEST(beds_alike_have_their_advice_once_each)
 }
 END_TEST
 
+/* The note that stands under a bed; NULL: none. */
+static const char *advice_of(const struct desk *b, const char *bed)
+{
+	const struct page *page = desk_page(b, "Beds");
+
+	for (size_t i = 0; i < page->count; i++)
+		if (page->lines[i].kind == LINE_NOTE && strcmp(page->lines[i].under, bed) == 0)
+			return page->lines[i].label;
+	return NULL;
+}
+
+START_TEST(advice_names_sizes_and_cells_without_a_cut)
+{
+	struct desk *b = desk_new(ROWS { "bbbbb.bbbbb", "bbbbb.bbbbb", "bbbbb.bb...",
+		"bbbbb.bb...", "......bb...", NULL });
+
+	ck_assert_str_eq(advice_of(b, "B1 b b"),
+		"Cuts 6 pieces; none at 4 ft x 4 ft or 6 ft x 4 ft, or with cells of 8 in.");
+	ck_assert_str_eq(advice_of(b, "B2 b b"), "Cuts 12 pieces; none with cells of 1 ft 4 in.");
+	desk_free(b);
+}
+END_TEST
+
+/* Corners are cut out of 6 by 5 cells, so in size the beds do not differ; the last is the first,
+ * flipped. */
+START_TEST(advice_is_for_the_shape_of_a_bed)
+{
+	struct desk *b = desk_new(ROWS { "bbb....bbbb......bbb", "bbb....bbbb......bbb",
+		"bbbbbb.bbbb...bbbbbb", "bbbbbb.bbbbbb.bbbbbb", "bbbbbb.bbbbbb.bbbbbb", NULL });
+
+	ck_assert_str_eq(advice_of(b, "B1 b b"), "Cuts 12 pieces; none with cells of 8 in.");
+	ck_assert_str_eq(advice_of(b, "B2 b b"), "Cuts 6 pieces; none with cells of 1 ft 4 in.");
+	ck_assert_str_eq(advice_of(b, "B3 b b"), advice_of(b, "B1 b b"));
+	desk_free(b);
+}
+END_TEST
+
+/* What is as one that has advice has the same; of a fourth kind it is not looked for. */
+START_TEST(three_kinds_of_beds_have_advice)
+{
+	static const char *const beds[] = { "B1 b b", "B2 b b", "B3 b b", "B4 b b", "B5 b b",
+		"B6 b b" };
+	static const char *const begins[] = { "Cuts 6 pieces; none at 2 ft x 2 ft or 4 ft x 2 ft",
+		"Cuts 12 pieces; none at 2 ft x 2 ft or 2 ft x 4 ft",
+		"Cuts 6 pieces; none at 4 ft x 2 ft or 6 ft x 2 ft", NULL,
+		"Cuts 6 pieces; none at 2 ft x 2 ft or 4 ft x 2 ft", NULL };
+	struct desk *b = desk_new(ROWS { "bbb.bbb.bbbbb.bbbb.bbb.bb", "bbb.bbb.bbbbb.bbbb.bbb.bb",
+		"....bbb.......bbbb.....bb", NULL });
+
+	for (int i = 0; i < 6; i++) {
+		const char *advice = advice_of(b, beds[i]);
+
+		if (begins[i])
+			ck_assert_int_eq(strncmp(advice, begins[i], strlen(begins[i])), 0);
+		else
+			ck_assert_ptr_null(advice);
+	}
+	desk_free(b);
+}
+END_TEST
+
 START_TEST(walls_and_fill_show_what_the_takeoff_says)
 {
 	struct desk *b = desk_new(ROWS { "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", "bbbbbbbb", NULL });
@@ -672,6 +733,9 @@ Suite *test_suite(void)
 	tcase_add_test(pages, edges_name_pairs_that_meet_and_no_others);
 	tcase_add_test(pages, beds_stand_under_their_names_with_size_area_and_round);
 	tcase_add_test(pages, beds_alike_have_their_advice_once_each);
+	tcase_add_test(pages, advice_names_sizes_and_cells_without_a_cut);
+	tcase_add_test(pages, advice_is_for_the_shape_of_a_bed);
+	tcase_add_test(pages, three_kinds_of_beds_have_advice);
 	tcase_add_test(pages, walls_and_fill_show_what_the_takeoff_says);
 	tcase_add_test(pages, costs_stand_day_by_day_and_what_has_no_price_apart);
 	tcase_add_test(pages, edging_stands_with_its_length_runs_and_what_is_cut_up);

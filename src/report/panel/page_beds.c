@@ -5,9 +5,9 @@
 /* How many beds, those alike counted once, get advice: each takes a few hundred trials. */
 enum { ADVISED_MOST = 3, SIZES_TOLD = 2 };
 
-/* A bed that has advice; others of its entry and size get the same. */
+/* A bed that has advice; others whose walls are laid like its own get the same. */
 struct advised {
-	const struct region *bed;
+	const struct wall *wall;
 	struct place sizes[SIZES_TOLD];
 	int size_count;
 	nm cell; /* 0: none */
@@ -45,21 +45,21 @@ static void advice_line(struct page_maker *maker, const struct wall *wall,
 			pieces));
 }
 
-static bool is_alike(const struct region *a, const struct region *b)
+/* What is laid alike may be turned: then columns are rows. */
+static bool is_alike(const struct survey *survey, const struct wall *a, const struct wall *b)
 {
-	return a->entry == b->entry && a->cells == b->cells && a->perimeter == b->perimeter &&
-		columns_of(a) == columns_of(b) && rows_of(a) == rows_of(b);
+	return a->like == b->like && columns_of(&survey->regions[a->region]) ==
+		columns_of(&survey->regions[b->region]);
 }
 
 static void advise(struct page_maker *maker, const struct wall *wall, struct advised *advised,
 	int *count)
 {
-	const struct report *report = &maker->report;
-	const struct region *bed = &report->takeoff->survey.regions[wall->region];
+	const struct takeoff *takeoff = maker->report.takeoff;
 	struct arena trials = ARENA_EMPTY;
 
 	for (int i = 0; i < *count; i++) {
-		if (is_alike(advised[i].bed, bed)) {
+		if (is_alike(&takeoff->survey, advised[i].wall, wall)) {
 			advice_line(maker, wall, &advised[i]);
 			return;
 		}
@@ -67,10 +67,9 @@ static void advise(struct page_maker *maker, const struct wall *wall, struct adv
 	if (*count == ADVISED_MOST)
 		return;
 	advised += (*count)++;
-	advised->bed = bed;
-	advised->size_count = near_sizes(advised->sizes, SIZES_TOLD, &trials, report->takeoff,
-		wall);
-	advised->cell = near_cell(&trials, report->takeoff, wall);
+	advised->wall = wall;
+	advised->size_count = near_sizes(advised->sizes, SIZES_TOLD, &trials, takeoff, wall);
+	advised->cell = near_cell(&trials, takeoff, wall);
 	advice_line(maker, wall, advised);
 	arena_clear(&trials);
 }
