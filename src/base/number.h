@@ -3,6 +3,7 @@
 #define BASE_NUMBER_H
 
 #include "base/length.h"
+#include "base/number.h"
 
 static inline int least(int a, int b)
 {
@@ -37,6 +38,18 @@ static inline int held(int64_t at, int lowest, int highest)
 	int64_t below = nm_least(at, highest);
 
 	return below < lowest ? lowest : (int)below;
+}
+
+/* A number of 0 or more, divided by one above 0 and rounded up: how many of these hold it. */
+static inline int64_t quotient_up(int64_t number, int64_t by)
+{
+	return (number + by - 1) / by;
+}
+
+/* The least multiple of one that is not below the other. */
+static inline int64_t multiple_up(int64_t number, int64_t of)
+{
+	return quotient_up(number, of) * of;
 }
 
 /* -1, 0 or 1. */

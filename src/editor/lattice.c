@@ -1,4 +1,5 @@
 #include "editor/lattice.h"
+#include "base/number.h"
 
 /* Where cells are taken together again from piece 1 on: after a cell that the axis divides, piece 0
  * being that cell alone. */
@@ -13,7 +14,7 @@ int lattice_piece(const struct lattice *lattice, int cell)
 
 	if (cell >= second(lattice))
 		return 1 + (cell - second(lattice)) / lattice->size;
-	return cell >= zero ? 0 : -((zero - cell + lattice->size - 1) / lattice->size);
+	return cell >= zero ? 0 : -(int)quotient_up(zero - cell, lattice->size);
 }
 
 int lattice_first(const struct lattice *lattice, int piece)

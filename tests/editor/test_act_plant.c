@@ -37,9 +37,10 @@ static void add_rose(struct desk *b)
 	desk_answered(b);
 }
 
-static void check_here(struct desk *b, const char *words)
+static bool here_says(struct desk *b, const char *words)
 {
 	struct text text = TEXT_EMPTY;
+	bool is_said;
 
 	desk_refresh(b);
 	here_words(&b->editor, &text);
@@ -48,8 +49,14 @@ static void check_here(struct desk *b, const char *words)
 		*tie = ' ';
 		memmove(tie + 1, tie + 2, strlen(tie + 1));
 	}
-	ck_assert_msg(strstr(text.bytes, words), "%s", text.bytes);
+	is_said = strstr(text.bytes, words) != NULL;
 	text_fini(&text);
+	return is_said;
+}
+
+static void check_here(struct desk *b, const char *words)
+{
+	ck_assert_msg(here_says(b, words), "%s", words);
 }
 
 /* ---- Kinds ----------------------------------------------------------------------------------- */
@@ -368,6 +375,11 @@ START_TEST(without_a_plant_in_hand_it_is_asked_which)
 	desk_answer(b, ANSWERS { "t Thyme", "All of it", "This bed", NULL });
 	desk_do(b, ACT_DRIFT);
 	desk_says_whole(b, "It is filled so already.");
+	/* wherever one is in this bed, and in no other */
+	for (int x = 0; x < 7; x++) {
+		go(b, x, 0);
+		ck_assert_int_eq(here_says(b, "All of it: t Thyme\n"), x < 2);
+	}
 	desk_free(b);
 }
 END_TEST

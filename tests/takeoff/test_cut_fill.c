@@ -653,6 +653,32 @@ START_TEST(what_low_ground_lacks_is_bought)
 }
 END_TEST
 
+/* More is wanted than there is, and no sod is dug: all that does not go back over the bases is filled
+ * in, and nothing is hauled. */
+START_TEST(what_goes_back_over_bases_does_not_fill_low_ground)
+{
+	const struct earthwork *work = &garden.takeoff.earthwork;
+
+	garden_rows(&garden, (const char *const[]){ "................", "................",
+		".bbbbbbbb.......", ".bbbbbbbb.......", ".bbbbbbbb.......", ".bbbbbbbb.......",
+		"................", "................", NULL });
+	plot_set(&garden.plot, 0, ALLOW_SOD, "0 in");
+	plot_set(&garden.plot, 0, ALLOW_TOPSOIL, "0 in");
+	plot_set(&garden.plot, 'b', BED_MIX, "compost 1");
+	plot_add_lines(&garden.plot, "levels 4 ft\n  0 in, 0 in, 0 in, 0 in, 18 in\n"
+		"  0 in, 0 in, 0 in, 0 in, 18 in\n  0 in, 0 in, 0 in, 0 in, 18 in\n"
+		"finish 0,0 0 in\n");
+	garden_count(&garden);
+	ck_assert_double_gt(work->backfill, 0);
+	ck_assert_double_gt(work->fill_short, 0);
+	ck_assert_double_eq_tol(work->spoil, 0, EXACT);
+	ck_assert_double_eq_tol(work->fill_loose + work->backfill_loose, work->loose_all, EXACT);
+	/* tamped, both of them, to 9/10 of the bank */
+	ck_assert_double_eq_tol(work->fill - work->fill_short + work->backfill,
+		0.9 * work->bank_all, EXACT);
+}
+END_TEST
+
 START_TEST(beds_and_lawns_take_topsoil_before_low_ground_does)
 {
 	const struct earthwork *work = &garden.takeoff.earthwork;
@@ -704,6 +730,7 @@ Suite *test_suite(void)
 	tcase_add_checked_fixture(low, NULL, teardown);
 	tcase_add_test(low, spoil_fills_low_ground_before_it_is_hauled);
 	tcase_add_test(low, what_low_ground_lacks_is_bought);
+	tcase_add_test(low, what_goes_back_over_bases_does_not_fill_low_ground);
 	tcase_add_test(low, beds_and_lawns_take_topsoil_before_low_ground_does);
 	return suite;
 }

@@ -1,4 +1,5 @@
 #include "report/drawing/cuts.h"
+#include "base/number.h"
 #include "report/words/page.h"
 
 #include <stdio.h>
@@ -8,7 +9,7 @@ enum { LETTERS = 26 };
 /* How many sheets a side takes, of so many cells to a sheet at the most. */
 static int sheets(int cells, int most)
 {
-	return (cells + most - 1) / most;
+	return (int)quotient_up(cells, most);
 }
 
 struct cuts cuts_within(int columns, int rows, int ruler, int high)

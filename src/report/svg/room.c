@@ -27,8 +27,8 @@ static struct squares squares_of(const struct room *room, struct box box)
 
 	return (struct squares){ held((box.left - in->left) / SQUARE, 0, room->columns),
 		held((box.top - in->top) / SQUARE, 0, room->rows),
-		held((box.right - in->left + SQUARE - 1) / SQUARE, 0, room->columns),
-		held((box.bottom - in->top + SQUARE - 1) / SQUARE, 0, room->rows) };
+		held(quotient_up(box.right - in->left, SQUARE), 0, room->columns),
+		held(quotient_up(box.bottom - in->top, SQUARE), 0, room->rows) };
 }
 
 bool room_is_free(const struct room *room, struct box box)

@@ -141,7 +141,7 @@ void bed_sheet_print(const struct bed_sheet *sheet)
 	const struct report *report = sheet->report;
 	nm cell = report->takeoff->survey.cell;
 	int last = sheet->columns - 1, room = ROOM / sheet->pitch * sheet->pitch;
-	int count = (last + room - 1) / room;
+	int count = (int)quotient_up(last, room);
 
 	for (int i = 0; i < count && !stop_asked(); i++) {
 		int left = i * room, right = least(left + room, last);

@@ -159,7 +159,7 @@ static void draw_row(struct drawing *drawing, const char *name)
  * row still fits. */
 static int row_columns(const struct strip *strip, const struct strip_scale *scale)
 {
-	nm block = (STRIP_BLOCK * strip->block + scale->length - 1) / scale->length;
+	nm block = quotient_up(STRIP_BLOCK * strip->block, scale->length);
 
 	if (strip_column(scale, strip->from + strip->length) <= COLUMNS_MOST)
 		return INT_MAX;

@@ -136,11 +136,6 @@ void embeds_find(struct embeds *out, const struct basis *basis)
 
 /* ---- The embed ------------------------------------------------------------------------------- */
 
-static nm up_to(nm length, nm step)
-{
-	return (length + step - 1) / step * step;
-}
-
 /* lawn: 1 + the index in the legend of a lawn that touches the bed; 0: none does. */
 static nm embed_beside(const struct embeds *embeds, const struct block *bed, int lawn)
 {
@@ -150,11 +145,11 @@ static nm embed_beside(const struct embeds *embeds, const struct block *bed, int
 
 	if (own->set)
 		return own->as.length;
-	embed = nm_most(embed, up_to(wall_height(bed), HEIGHT_PER_EMBED) / HEIGHT_PER_EMBED);
+	embed = nm_most(embed, quotient_up(wall_height(bed), HEIGHT_PER_EMBED));
 	if (lawn > 0)
 		embed = nm_most(embed, SOIL_UNDER_LAWN[is_metric] +
 			turf_thickness(&embeds->legend[lawn - 1].block));
-	return up_to(embed, EMBED_STEP[is_metric]);
+	return multiple_up(embed, EMBED_STEP[is_metric]);
 }
 
 nm embed_of(const struct embeds *embeds, int region)

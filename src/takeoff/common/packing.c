@@ -77,7 +77,7 @@ static struct stack *open_stack(struct packing *packing, const struct saw *saw, 
 	int64_t pieces)
 {
 	nm left = saw->block + saw->kerf;
-	int64_t each = left / needed, blocks = (pieces + each - 1) / each;
+	int64_t each = left / needed, blocks = quotient_up(pieces, each);
 	struct stack fresh = { .cut.blocks = blocks, .first = packing->opened, .left = left };
 
 	packing->opened += blocks;

@@ -84,7 +84,7 @@ static struct rectangle front(const struct basis *basis, const struct fence_gate
 {
 	const struct survey *survey = basis->survey;
 	struct rectangle r = beside(survey, gate->on);
-	int deep = (int)((far + gate_inset(basis, gate) + survey->cell - 1) / survey->cell) - 1;
+	int deep = (int)quotient_up(far + gate_inset(basis, gate), survey->cell) - 1;
 
 	if (leg_is_upright(gate->on)) {
 		r.left = most(r.left - deep, 0);

@@ -231,9 +231,9 @@ static void measure(struct fencing *fencing, nm step, struct arena *arena)
 			nm_least(fencing->post_shortest, length);
 		add_stock(&stocks, &(struct post_stock){ post->kind == POST_GATE &&
 			fencing->gate_post != fencing->post,
-			(length + step - 1) / step * step, 1 }, arena);
+			multiple_up(length, step), 1 }, arena);
 	}
-	fencing->post_stock = (fencing->post_length + step - 1) / step * step;
+	fencing->post_stock = multiple_up(fencing->post_length, step);
 	fencing->stocks = stocks.list;
 	fencing->stock_count = stocks.count;
 }

@@ -126,9 +126,9 @@ static void mark_points(struct pass *pass, const struct cover_box *piece)
 {
 	nm step = pass->step;
 
-	for (nm y = (piece->top + step - 1) / step;
+	for (nm y = quotient_up(piece->top, step);
 		reaches(y * step, piece->bottom, pass->plan.bottom); y++)
-		for (nm x = (piece->left + step - 1) / step;
+		for (nm x = quotient_up(piece->left, step);
 			reaches(x * step, piece->right, pass->plan.right); x++)
 			pass->dig[y * (pass->columns + 1) + x] =
 				dig_below(&pass->to_dig[piece->owner],

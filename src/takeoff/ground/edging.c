@@ -208,7 +208,7 @@ void edging_walk(const struct basis *basis, void (*run)(void *context, struct le
 
 int64_t edging_spikes(nm length, nm spacing)
 {
-	return (length + spacing - 1) / spacing + 1;
+	return quotient_up(length, spacing) + 1;
 }
 
 /* runs: by length in cells. */

@@ -14,17 +14,12 @@ struct cutter {
 	size_t row_count, row_capacity;
 };
 
-static int64_t ceiling(nm length, nm by)
-{
-	return (length + by - 1) / by;
-}
-
 /* Cuts from new rolls end to end, joined with end laps. `left` is 0. */
 static void cut_fresh(struct cutter *cutter, nm length)
 {
 	struct fabric *fabric = &cutter->fabric;
 	int64_t rolls = length <= fabric->roll ? 1 :
-		ceiling(length - fabric->end_lap, fabric->roll - fabric->end_lap);
+		quotient_up(length - fabric->end_lap, fabric->roll - fabric->end_lap);
 	nm cut = length + (rolls - 1) * fabric->end_lap;
 
 	fabric->rolls += rolls;
@@ -76,14 +71,14 @@ static void take_piece(struct strips_sink *sink, const struct cover_box *piece)
 	cut_piece(cutter, length);
 	cutter->fabric.pieces++;
 	/* At both ends; the pins at the corners count with the long edges. */
-	cutter->fabric.pins += 2 * (ceiling(cutter->fabric.width, cutter->apart) - 1);
+	cutter->fabric.pins += 2 * (quotient_up(cutter->fabric.width, cutter->apart) - 1);
 }
 
 static void take_edge(struct strips_sink *sink, nm length)
 {
 	struct cutter *cutter = (struct cutter *)sink;
 
-	cutter->fabric.pins += ceiling(length, cutter->apart) + 1;
+	cutter->fabric.pins += quotient_up(length, cutter->apart) + 1;
 }
 
 static void try_way(struct cutter *out, const struct block *allow, const struct strips *strips,
@@ -97,7 +92,7 @@ static void try_way(struct cutter *out, const struct block *allow, const struct 
 			.end_lap = block_length(allow, ALLOW_FABRIC_END_LAP) } };
 	strips_lay(strips, (struct strips_way){ is_upright(&out->fabric),
 		way == FABRIC_FROM_BOTTOM || way == FABRIC_FROM_RIGHT }, &out->sink);
-	out->fabric.pins += out->fabric.joins * (ceiling(strips->width, out->apart) + 1);
+	out->fabric.pins += out->fabric.joins * (quotient_up(strips->width, out->apart) + 1);
 }
 
 static bool is_less(const struct fabric *a, const struct fabric *b)

@@ -1,5 +1,6 @@
 #include "takeoff/ground/stone.h"
 #include "base/measure.h"
+#include "base/number.h"
 #include "base/stop.h"
 
 struct layers {
@@ -21,7 +22,7 @@ int stone_lifts(nm depth, enum tamper tamper, enum units units)
 {
 	nm most = stone_layer_most(tamper, units);
 
-	return (int)((depth + most - 1) / most);
+	return (int)quotient_up(depth, most);
 }
 
 static double factor(const struct block *allow, enum stone_grading grading)

@@ -1,4 +1,5 @@
 #include "takeoff/planting/bands.h"
+#include "base/number.h"
 #include "base/stop.h"
 #include "survey/way.h"
 
@@ -113,7 +114,7 @@ static int64_t changes_at(int64_t before, int64_t next, int64_t down_before, int
 	int64_t over = squared(next) + squared(down_next) - squared(before) - squared(down_before);
 	int64_t by = 2 * (next - before);
 
-	return over <= 0 ? 0 : (over + by - 1) / by;
+	return over <= 0 ? 0 : quotient_up(over, by);
 }
 
 static void look_along_row(struct search *search, int y)

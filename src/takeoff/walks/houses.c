@@ -12,7 +12,7 @@ static int reach_of(const struct basis *basis)
 {
 	nm clear = block_length(basis->allow, ALLOW_HOUSE_CLEAR), cell = basis->survey->cell;
 
-	return (int)((clear + cell - 1) / cell);
+	return (int)quotient_up(clear, cell);
 }
 
 int houses_margin(const struct basis *basis)

@@ -76,11 +76,6 @@ static void gather(struct needs *needs, const struct walls *walls)
 	}
 }
 
-static int64_t rounded_up(int64_t amount, int64_t unit)
-{
-	return (amount + unit - 1) / unit;
-}
-
 /* The fewest blocks that could give the pieces. */
 static int64_t floor_of(const struct need *need, const struct saw *saw)
 {
@@ -88,13 +83,13 @@ static int64_t floor_of(const struct need *need, const struct saw *saw)
 
 	for (size_t i = 0; i < need->batch_count; i++)
 		stone += need->batches[i].count * saw_piece(saw, need->batches[i].place);
-	return need->whole + rounded_up(stone, saw->block);
+	return need->whole + quotient_up(stone, saw->block);
 }
 
 /* The share of blocks that breaks, rounded up. */
 static int64_t share_of(int64_t bought, const struct block *allow)
 {
-	return rounded_up(bought * block_number(allow, ALLOW_BREAKAGE), 100 * MILLION);
+	return quotient_up(bought * block_number(allow, ALLOW_BREAKAGE), 100 * MILLION);
 }
 
 static struct cutting cut_need(struct arena *arena, const struct need *need,

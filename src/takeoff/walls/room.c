@@ -61,7 +61,7 @@ struct rectangle room_side_cells(const struct outline *outline, struct side_plac
 bool room_is_wide(const struct room *room, nm width, struct place *at)
 {
 	nm cell = room->survey->cell;
-	nm side = (width + cell - 1) / cell;
+	nm side = quotient_up(width, cell);
 
 	return outline_is_wide(room->survey, room->region, side < 1 ? 1 : (int)side, at);
 }
@@ -143,7 +143,7 @@ static bool find_clash(const struct nooks *nooks, struct place *at)
 bool room_for_walls(const struct room *room, nm depth, struct place *at)
 {
 	nm cell = room->survey->cell;
-	struct nooks nooks = { .reach = (int)((2 * depth + cell - 1) / cell) };
+	struct nooks nooks = { .reach = (int)quotient_up(2 * depth, cell) };
 	bool clashes;
 
 	if (!room_is_wide(room, room_width(depth, 0), at))

@@ -13,7 +13,7 @@
 static struct wall_not_laid not_laid(const struct site *site, const struct masonry *masonry)
 {
 	nm laid = masonry->courses * build_outline_length(site, 4 * masonry->depth);
-	int64_t about = laid > 0 ? (laid + masonry->length - 1) / masonry->length : 1;
+	int64_t about = laid > 0 ? quotient_up(laid, masonry->length) : 1;
 
 	return (struct wall_not_laid){ site->room.region, about };
 }

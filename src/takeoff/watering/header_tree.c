@@ -107,7 +107,7 @@ static int clear_of_corners(const struct survey *survey, int region)
 	const struct block *bed = &survey->regions[region].entry->block;
 	nm wall = block_value(bed, BED_BLOCK)->as.size.across + block_length(bed, BED_REACH_IN);
 
-	return (int)((wall + survey->cell - 1) / survey->cell);
+	return (int)quotient_up(wall, survey->cell);
 }
 
 /* Puts nodes at all ends that are as good as the best. Returns what the way to them costs. */
