@@ -366,6 +366,29 @@ START_TEST(of_walls_that_then_fail_a_new_one_is_told)
 }
 END_TEST
 
+/* Caps as long as the blocks: on four of the sides their joints stand over those of the course
+ * below, and with them the wall is too high for its depth. Without them all is well. */
+START_TEST(caps_that_then_fail_count_as_walls_do)
+{
+	struct desk *b = sit();
+
+	plot_set(editor_edit(&b->editor), 'b', BED_BLOCK, "8 in x 4 in x 4 in");
+	editor_stroke(&b->editor);
+	desk_type(b, "b");
+	desk_answer(b, ROWS { "Round its corners", "Radius: 2 ft", "Round its corners",
+		"Radius: 2 ft", "Leave the ground as it is", NULL });
+	peg(b, (struct place){ 0, 0 }, (struct place){ 6, 4 });
+	desk_press(b, PRESS_ENTER);
+	desk_press(b, PRESS_BACKSPACE);
+	plot_set(editor_edit(&b->editor), 'b', BED_CAP, "8 in x 3 in x 2 in");
+	editor_stroke(&b->editor);
+	peg(b, (struct place){ 0, 0 }, (struct place){ 6, 4 });
+	desk_press(b, PRESS_ENTER);
+	desk_asked(b, "5 snags more of walls. ");
+	desk_free(b);
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("act_peg");
@@ -385,6 +408,7 @@ Suite *test_suite(void)
 	tcase_add_test(pegging, a_disc_lies_about_the_cursor_or_in_the_rectangle);
 	tcase_add_test(pegging, corners_are_rounded_and_walls_that_then_fail_are_said_before);
 	tcase_add_test(pegging, of_walls_that_then_fail_a_new_one_is_told);
+	tcase_add_test(pegging, caps_that_then_fail_count_as_walls_do);
 	tcase_add_test(pegging, a_card_that_is_left_leaves_the_peg_and_the_ground);
 	tcase_add_test(pegging,
 		the_list_of_acts_lays_between_peg_and_cursor_or_says_that_a_peg_is_needed);

@@ -165,6 +165,20 @@ START_TEST(one_gate_on_the_axis_comes_before_two_beside_it)
 }
 END_TEST
 
+/* Cells of 2 ft: two are enough. About the axis it would be four for the second cell off it: no
+ * better than two gates of two cells, and farther from the side meant. */
+START_TEST(two_gates_come_before_one_on_the_axis_that_is_two_cells_longer)
+{
+	fences_ground(&plot, 40, 20);
+	plot_set(&plot, 0, HEAD_CELL, "2 ft");
+	plot_set(&plot, 0, HEAD_MIRROR, "left-right");
+	fences_run(&plot, "1,10 39,10");
+	offer_is(top_of(20, 10), 19, 10, 21, 10);
+	offer_is(top_of(21, 10), 20, 10, 22, 10);
+	offer_is(top_of(18, 10), 17, 10, 19, 10);
+}
+END_TEST
+
 /* Through cell 20 of 41: four cells have no middle there, and five are needed. */
 START_TEST(on_an_axis_through_a_cell_it_is_a_cell_longer)
 {
@@ -257,6 +271,8 @@ Suite *test_suite(void)
 	tcase_add_test(where, where_the_fence_is_too_short_all_of_it_is_offered);
 	tcase_add_test(where, near_an_axis_it_lies_about_the_axis);
 	tcase_add_test(where, one_gate_on_the_axis_comes_before_two_beside_it);
+	tcase_add_test(where,
+		two_gates_come_before_one_on_the_axis_that_is_two_cells_longer);
 	tcase_add_test(where, on_an_axis_through_a_cell_it_is_a_cell_longer);
 	tcase_add_test(where, no_gate_with_the_side_in_it_has_fewer_cells);
 	return suite;
