@@ -69,13 +69,12 @@ static void pass_row(const struct reaching *reaching, unsigned char *const class
 		column[x] = can_stand(classes[0][x], classes[1][x]) && !has_fence ? 1 :
 			farther(reaching, column[x] + 2);
 	}
-	for (int x = 0; x <= columns; x++) {
-		unsigned int left = x > 0 ? classes[0][x - 1] : CLASS_BOUNDARY;
-		unsigned int right = x < columns ? classes[0][x] : CLASS_BOUNDARY;
+	/* Nobody stands at the plan's edges: their lines stay as far as they are. */
+	for (int x = 1; x < columns; x++) {
 		bool has_fence = fence_map_at(reaching->fences, x - 1, y) & FENCE_RIGHT;
 
 		/* An upright side ends half a cell from the middle of its row. */
-		line[x] = can_stand(left, right) && !has_fence ? 0 :
+		line[x] = can_stand(classes[0][x - 1], classes[0][x]) && !has_fence ? 0 :
 			farther(reaching, line[x] == 0 ? 1 : line[x] + 2);
 	}
 }
@@ -99,25 +98,24 @@ static void mark_row(const struct reaching *reaching, int y, const unsigned char
 	int columns = reaching->columns;
 	const uint16_t *column_down = reaching->column_down + (size_t)y * (size_t)columns;
 	const uint16_t *line_down = reaching->line_down + (size_t)y * (size_t)(columns + 1);
-	int *until = reaching->until, farthest = -1;
+	int *until = reaching->until, farthest = 0;
 
 	for (int x = 0; x <= columns; x++) {
 		int down = line_distance(reaching, column_down, line_down, x);
 		int up = line_distance(reaching, reaching->column_up, reaching->line_up, x);
 		int near = least(down, up);
 
-		until[x] = near <= reaching->arm ? reaching->wide[near] : -1;
+		until[x] = near <= reaching->arm ? reaching->wide[near] : 0;
 	}
+	/* What reaches 0 to either side is on no cell's middle. */
 	for (int x = 0; x < columns; x++) {
-		if (until[x] >= 0)
-			farthest = most(farthest, 2 * x + until[x]);
+		farthest = most(farthest, 2 * x + until[x]);
 		beyond[x] = classes[x] == CLASS_BED && 2 * x + 1 > farthest &&
 			least(column_down[x], reaching->column_up[x]) > reaching->arm;
 	}
-	farthest = 2 * columns + 1;
+	farthest = 2 * columns;
 	for (int x = columns - 1; x >= 0; x--) {
-		if (until[x + 1] >= 0)
-			farthest = least(farthest, 2 * (x + 1) - until[x + 1]);
+		farthest = least(farthest, 2 * (x + 1) - until[x + 1]);
 		beyond[x] = beyond[x] && 2 * x + 1 < farthest;
 	}
 }

@@ -30,7 +30,6 @@ bool surface_from_house(const struct surface *surface, nm right, nm down, struct
 {
 	double nearest = INFINITY;
 
-	*out = (struct from_house){ .house = 0 };
 	for (size_t i = 0; i < surface->houses->count; i++) {
 		const struct house_edges edges = edges_of(surface, i);
 		double x = (double)-short_of(right, edges.left, edges.right);
@@ -101,7 +100,7 @@ struct surface surface_of(const struct plot *plot)
 	surface.is_away = has_fall && finish->is_away;
 	if (has_fall)
 		surface.fall = (double)finish->percent / (double)(100 * MILLION);
-	if (has_fall && !finish->is_away)
+	if (!finish->is_away)
 		fall_towards(&surface, finish->bearing,
 			block_number(&details->head, HEAD_NORTH));
 	if (finish->has_level) {
@@ -128,6 +127,7 @@ bool surface_is_graded(const struct surface *surface)
 
 /* ---- Drops ----------------------------------------------------------------------------------- */
 
+/* 0 where nothing is told of it. */
 static nm finished_drop(const struct surface *surface, nm right, nm down)
 {
 	struct from_house from;
@@ -142,9 +142,8 @@ static nm finished_drop(const struct surface *surface, nm right, nm down)
 
 nm surface_existing(const struct surface *surface, nm right, nm down)
 {
-	if (surface->has_levels)
-		return levels_drop(surface->levels, right, down);
-	return surface->has_finish ? finished_drop(surface, right, down) : 0;
+	return surface->has_levels ? levels_drop(surface->levels, right, down) :
+		finished_drop(surface, right, down);
 }
 
 nm surface_finished(const struct surface *surface, nm right, nm down)

@@ -186,6 +186,17 @@ START_TEST(without_a_level_it_starts_as_the_ground_at_the_datum_or_house)
 	/* at a corner of the plan: 16,8 */
 	surface = surface_with("", LEVELS "house \"Barn\"\n  from 20,11 to 40,19\nfall 5 % away\n");
 	drop_is(surface_finished(&surface, 16 * FT, 8 * FT), 3);
+	ck_assert(surface_is_told(&surface) && surface_is_graded(&surface));
+	ck_assert(surface.right == 16 * FT && surface.down == 8 * FT);
+	surface = surface_with("", LEVELS "house \"Barn\"\n  from -9,-7 to -2,-3\nfall 5 % away\n");
+	ck_assert(surface.right == 0 && surface.down == 0);
+	/* before a house across all of it the middle */
+	surface = surface_with("", LEVELS "house \"Barn\"\n  from -9,-7 to 40,0\nfall 5 % away\n");
+	ck_assert(surface.right == 8 * FT && surface.down == 0);
+	/* where the ground is not told either, at the string itself */
+	surface = surface_with("", "fall 1 % towards 90\n");
+	ck_assert_int_eq(surface_finished(&surface, 0, 0), 0);
+	ck_assert(surface_is_told(&surface) && !surface_is_graded(&surface));
 }
 END_TEST
 
@@ -259,6 +270,20 @@ START_TEST(past_a_house_a_line_is_highest_where_it_is_nearest)
 }
 END_TEST
 
+/* The second, 2 ft from the line, is nearer to it than the first. */
+START_TEST(past_several_houses_a_line_is_highest_where_it_is_nearest_to_one)
+{
+	struct surface surface = surface_with("", "house \"Home\"\n  from -40,-9 to -30,9\n"
+		"house \"Shed\"\n  from 6,-3 to 8,-1\nfinish 8,0 1 in\nfall 5 % away\n");
+	struct surface_span span = surface_along(&surface, 0, FT, 16 * FT, FT);
+
+	drop_is(span.highest, 1.6);
+	span = surface_along(&surface, 7 * FT, 8 * FT, 7 * FT, 0);
+	drop_is(span.highest, 1);
+	drop_is(span.lowest, 5.8);
+}
+END_TEST
+
 static void plot_of(struct random *random)
 {
 	static const char *const ways[] = { "", "finish 3,5 1 m\n", "fall 2.5 % towards 33.5\n",
@@ -329,6 +354,8 @@ Suite *test_suite(void)
 	tcase_add_checked_fixture(line, setup, teardown);
 	tcase_add_test(line, a_line_has_its_highest_and_lowest_where_the_ground_bends);
 	tcase_add_test(line, past_a_house_a_line_is_highest_where_it_is_nearest);
+	tcase_add_test(line,
+		past_several_houses_a_line_is_highest_where_it_is_nearest_to_one);
 	tcase_add_test(line, no_spot_of_a_line_is_higher_or_lower_than_it_says);
 	return suite;
 }
