@@ -1,4 +1,5 @@
 /* Images of outlines, held against turning their cells one by one. */
+#include "support/beds.h"
 #include "support/plots.h"
 #include "support/runner.h"
 #include "survey/image.h"
@@ -197,6 +198,43 @@ START_TEST(all_eight_turns_of_a_bed_are_told_apart)
 }
 END_TEST
 
+enum { HOLED = 11 };
+
+/* A square bed with holes of a cell here and there, and where each comes to lie by a turn. */
+static void bed_with_holes(struct random *random, enum turn turn)
+{
+	beds_rectangle(&plot, HOLED, HOLED);
+	for (int i = 0; i < 8; i++) {
+		struct place at = { 1 + 2 * random_below(random, HOLED / 2),
+			1 + 2 * random_below(random, HOLED / 2) };
+
+		for (int quarter = 0; quarter < 4; quarter++) {
+			plot.ground.cells[at.y * HOLED + at.x] = OPEN_GROUND;
+			at = turned(turn, at, (struct place){ HOLED, HOLED });
+		}
+	}
+	survey_plot(&survey, &arena, &plot);
+}
+
+START_TEST(each_of_many_holes_is_found_where_it_is_turned_to)
+{
+	struct random random = { 31 };
+	int found = 0;
+
+	for (int i = 0; i < 4 * TURNS; i++) {
+		enum turn turn = (enum turn)(i % TURNS);
+
+		bed_with_holes(&random, turn);
+		ck_assert_int_eq(survey.region_count, 1);
+		ck_assert(is_image(0, 0, turn));
+		found += check_pair(0, 0);
+		teardown();
+	}
+	ck_assert_int_ge(found, 4 * (TURNS - 1));
+	plot_from_rows(&plot, (const char *const[]){ "b", NULL });
+}
+END_TEST
+
 START_TEST(one_turn_after_another_is_a_turn)
 {
 	struct place size = { 5, 3 }, at = { 1, 0 };
@@ -243,6 +281,7 @@ Suite *test_suite(void)
 
 	tcase_add_checked_fixture(images, NULL, teardown);
 	tcase_add_test(images, all_eight_turns_of_a_bed_are_told_apart);
+	tcase_add_test(images, each_of_many_holes_is_found_where_it_is_turned_to);
 	tcase_add_test(images, one_turn_after_another_is_a_turn);
 	tcase_add_test(images, regions_are_grouped_by_kind_and_image);
 	tcase_add_test(images, images_are_found_where_all_cells_are_turned_so);
