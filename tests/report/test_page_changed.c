@@ -106,6 +106,21 @@ START_TEST(what_came_went_and_grew_is_told_by_how_much)
 }
 END_TEST
 
+START_TEST(a_row_without_a_figure_is_told_as_new_or_gone)
+{
+	const char *const *lawn = ROWS { "..ll", "..ll", NULL };
+	const char *const *path = ROWS { "..pp", "..pp", NULL };
+
+	take(lawn, path);
+	ck_assert(make(NULL));
+	ck_assert_ptr_nonnull(find(LINE_NOTE, "Work: edging", "New."));
+	teardown();
+	take(path, lawn);
+	ck_assert(make(NULL));
+	ck_assert_ptr_nonnull(find(LINE_NOTE, "Work: edging", "Gone."));
+}
+END_TEST
+
 /* As many regions of the same kinds, one of them another. */
 START_TEST(a_bed_that_has_moved_is_another_plan)
 {
@@ -337,6 +352,25 @@ START_TEST(its_lines_are_plain_words_without_ties)
 }
 END_TEST
 
+START_TEST(no_heading_stands_twice_over_figures_of_one_row)
+{
+	EACH_PAIR {
+		const char *last = "";
+
+		gardens_at_random(seed);
+		ck_assert(make(NULL));
+		for (size_t i = 0; i < page()->count; i++) {
+			const struct line *line = &page()->lines[i];
+
+			if (line->kind != LINE_HEADING)
+				continue;
+			ck_assert_str_ne(line->label, last);
+			last = line->label;
+		}
+	}
+}
+END_TEST
+
 START_TEST(it_can_be_stopped_at_any_ask)
 {
 	struct stopper stopper;
@@ -366,6 +400,7 @@ Suite *test_suite(void)
 
 	tcase_add_checked_fixture(hand, setup, teardown);
 	tcase_add_test(hand, what_came_went_and_grew_is_told_by_how_much);
+	tcase_add_test(hand, a_row_without_a_figure_is_told_as_new_or_gone);
 	tcase_add_test(hand, a_bed_that_has_moved_is_another_plan);
 	tcase_add_test(hand, what_is_bought_stands_first_then_the_sums);
 	tcase_add_test(hand, a_row_of_a_region_leads_there);
@@ -377,6 +412,7 @@ Suite *test_suite(void)
 	tcase_add_test(hand, stars_compare_with_the_page_before);
 	tcase_add_checked_fixture(laws, setup, teardown);
 	tcase_add_test(laws, it_tells_what_the_comparison_tells_as_far_as_it_goes);
+	tcase_add_test(laws, no_heading_stands_twice_over_figures_of_one_row);
 	tcase_add_test(laws, its_lines_are_plain_words_without_ties);
 	tcase_add_test(laws, it_can_be_stopped_at_any_ask);
 	return suite;

@@ -2,6 +2,7 @@
 
 #include "support/fencing.h"
 #include "support/desk.h"
+#include "report/words/figures.h"
 #include "report/words/snag_words.h"
 #include "support/plots.h"
 #include "support/runner.h"
@@ -349,7 +350,9 @@ START_TEST(watering_lists_no_months_where_none_asks_for_water)
 	desk_line(b, "Watering", "In a week, all beds", "New plants: water in; then every second "
 		"or third day for two weeks where it does not rain, all by hand.");
 	for (size_t i = 0; i < desk_page(b, "Watering")->count; i++)
-		ck_assert_str_ne(desk_page(b, "Watering")->lines[i].label, "June");
+		for (int month = 0; month < MONTHS; month++)
+			ck_assert_str_ne(desk_page(b, "Watering")->lines[i].label,
+				word_label(&month_words[month]));
 	desk_free(b);
 }
 END_TEST
@@ -404,6 +407,30 @@ START_TEST(snags_of_a_code_are_counted_and_the_first_twenty_told)
 	ck_assert_str_eq(page->lines[page->count - 3].label, "at 19 ft, 0 in: This cell and its "
 		"images in the mirror are not all alike. Cure: change the plan, or Mirror on the "
 		"card The plot itself.");
+	desk_free(b);
+}
+END_TEST
+
+START_TEST(each_snag_is_counted_and_few_are_all_told)
+{
+	struct desk *b = desk_new(ROWS { "bbb.bb", "bbb.bb", "b.....", "b.pp..", NULL });
+	const struct snag_list *snags = &b->editor.takeoff.snags;
+	size_t counted = 0, told = 0;
+	const struct page *page;
+
+	desk_refresh(b);
+	page = desk_page(b, "Snags");
+	for (size_t i = 0; i < page->count; i++) {
+		const struct line *line = &page->lines[i];
+
+		if (line->kind == LINE_FIGURE)
+			counted += (size_t)atoi(line->value);
+		else
+			told += strncmp(line->label, "Rule: ", 6) != 0;
+	}
+	ck_assert_uint_gt(snags->count, 1);
+	ck_assert_uint_eq(counted, snags->count);
+	ck_assert_uint_eq(told, snags->count);
 	desk_free(b);
 }
 END_TEST
@@ -748,6 +775,7 @@ Suite *test_suite(void)
 	tcase_add_test(pages, planting_says_that_no_need_of_sun_is_checked_without_a_latitude);
 	tcase_add_test(pages, an_empty_plan_has_a_sentence_on_each_page);
 	tcase_add_test(pages, snags_of_a_code_are_counted_and_the_first_twenty_told);
+	tcase_add_test(pages, each_snag_is_counted_and_few_are_all_told);
 	tcase_add_test(pages, figures_that_the_last_stroke_changed_have_a_star);
 	tcase_add_test(pages, a_figure_is_compared_with_its_own_under_the_same_heading);
 	tcase_add_checked_fixture(long_pages, large_setup, large_teardown);

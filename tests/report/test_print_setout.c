@@ -369,6 +369,22 @@ START_TEST(an_empty_plan_has_a_page_that_says_so)
 }
 END_TEST
 
+START_TEST(a_bed_a_fence_or_both_are_set_out_on_the_page)
+{
+	for (int i = 1; i < 4; i++) {
+		garden_rows(&garden, ROWS { i & 1 ? ".bb...." : ".......", ".......", NULL });
+		if (i & 2)
+			fences_run(&garden.plot, "0,2 7,2");
+		set_out();
+		line_of(panel_page(), "", "From the plan's top left corner, in the order of "
+			"pulling.");
+		pages_fini(&pages);
+		arena_clear(&arena);
+		garden_fini(&garden);
+	}
+}
+END_TEST
+
 /* ---- JSON ------------------------------------------------------------------------------------ */
 
 static void is_length(const cJSON *number, nm length)
@@ -463,6 +479,7 @@ Suite *test_suite(void)
 	tcase_add_test(shown, a_courts_plan_has_its_numbers);
 	tcase_add_test(shown, the_page_has_each_string_with_its_points);
 	tcase_add_test(shown, an_empty_plan_has_a_page_that_says_so);
+	tcase_add_test(shown, a_bed_a_fence_or_both_are_set_out_on_the_page);
 	tcase_add_loop_test(shown, json_has_all_strings_and_points, 0, tries);
 	return suite;
 }
