@@ -653,8 +653,8 @@ START_TEST(what_low_ground_lacks_is_bought)
 }
 END_TEST
 
-/* More is wanted than there is, and no sod is dug: all that does not go back over the bases is filled
- * in, and nothing is hauled. */
+/* More is wanted than there is, and no sod is dug: all that does not go back over the bases is
+ * filled in, and nothing is hauled. */
 START_TEST(what_goes_back_over_bases_does_not_fill_low_ground)
 {
 	const struct earthwork *work = &garden.takeoff.earthwork;
