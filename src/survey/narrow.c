@@ -98,7 +98,7 @@ static int number_joined(struct numbers *numbers, int left, int above)
 /* Squares that can be moved to each other, cell by cell, get one number. */
 static void number_squares(const struct narrow_search *search, int *squares)
 {
-	struct numbers numbers = { NULL, 0, 0 };
+	struct numbers numbers = { .leads_to = NULL };
 	int columns = search->columns;
 
 	for (int y = 0; y < search->rows && !stop_asked(); y++) {
