@@ -8,6 +8,7 @@
 #include <dirent.h>
 #include <errno.h>
 #include <fcntl.h>
+#include <grp.h>
 #include <signal.h>
 #include <stdio.h>
 #include <stdlib.h>
@@ -274,6 +275,31 @@ START_TEST(a_file_is_replaced_and_its_mode_kept)
 	ck_assert_int_eq(status_of("file").st_gid, was.st_gid);
 	ck_assert_msg(status_of("file").st_ino != was.st_ino, "it was written over");
 	ck_assert_int_eq(entries(), 1);
+}
+END_TEST
+
+/* Someone else's, shared with a group; only root can make one. Who is of the group keeps it; who is
+ * not may write where all may, and gives the other group nothing. */
+START_TEST(the_group_of_anothers_file_is_kept_by_who_is_of_it)
+{
+	const gid_t shared = 4242;
+	mode_t mode = _i ? 0666 : 0660;
+	struct stat now;
+
+	if (getuid() != 0)
+		return;
+	make("file", "old", mode);
+	ck_assert_int_eq(chmod(in("file"), mode), 0);
+	ck_assert_int_eq(chown(in("file"), 0, shared), 0);
+	ck_assert_int_eq(setgroups(_i ? 0 : 1, &shared), 0);
+	plain_user();
+	ck_assert_msg(write_to(in("file"), "new"), "%s", error.sentence);
+	usual_user();
+	ck_assert_int_eq(setgroups(0, NULL), 0);
+	now = status_of("file");
+	ck_assert_int_eq(now.st_uid, NOBODY);
+	ck_assert_int_eq(now.st_gid, _i ? NOBODY : shared);
+	ck_assert_int_eq(now.st_mode, S_IFREG | (_i ? 0606 : 0660));
 }
 END_TEST
 
@@ -700,6 +726,7 @@ static void add_writing(TCase *writing)
 {
 	tcase_add_test(writing, a_new_file_has_the_mode_that_new_files_have);
 	tcase_add_loop_test(writing, a_file_is_replaced_and_its_mode_kept, 0, 6);
+	tcase_add_loop_test(writing, the_group_of_anothers_file_is_kept_by_who_is_of_it, 0, 2);
 	tcase_add_test(writing, who_has_the_old_file_open_still_reads_the_old_text);
 	tcase_add_test(writing, a_link_is_kept_and_what_it_leads_to_is_replaced);
 	tcase_add_test(writing, a_dangling_link_is_kept_and_its_target_made);
