@@ -30,6 +30,7 @@ bool surface_from_house(const struct surface *surface, nm right, nm down, struct
 {
 	double nearest = INFINITY;
 
+	*out = (struct from_house){ .house = 0 };
 	for (size_t i = 0; i < surface->houses->count; i++) {
 		const struct house_edges edges = edges_of(surface, i);
 		double x = (double)-short_of(right, edges.left, edges.right);
