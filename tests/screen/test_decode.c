@@ -114,8 +114,8 @@ START_TEST(of_all_short_sequences_the_keypads_alone_are_characters)
 	static const char keypad[] = "*+,-./0123456789";
 
 	for (const char *lead = "[O"; *lead; lead++)
-		for (char last = '@'; last <= '~'; last++) {
-			const char bytes[] = { '\033', *lead, last, '\0' };
+		for (int last = '@'; last <= '~'; last++) {
+			const char bytes[] = { '\033', *lead, (char)last, '\0' };
 			bool is_typed = *lead == 'O' && last >= 'j' && last <= 'y';
 
 			type(bytes);

@@ -7,9 +7,9 @@
 enum { LETTERS = 26 };
 
 /* How many sheets a side takes, of so many cells to a sheet at the most. */
-static int sheets(int cells, int most)
+static int sheets(int cells, int sheet)
 {
-	return (int)quotient_up(cells, most);
+	return (int)quotient_up(cells, sheet);
 }
 
 struct cuts cuts_within(int columns, int rows, int ruler, int high)

@@ -20,9 +20,7 @@ nm stone_layer_most(enum tamper tamper, enum units units)
 
 int stone_lifts(nm depth, enum tamper tamper, enum units units)
 {
-	nm most = stone_layer_most(tamper, units);
-
-	return (int)quotient_up(depth, most);
+	return (int)quotient_up(depth, stone_layer_most(tamper, units));
 }
 
 static double factor(const struct block *allow, enum stone_grading grading)
