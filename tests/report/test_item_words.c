@@ -18,6 +18,23 @@ START_TEST(money_is_shown_to_the_hundredth)
 }
 END_TEST
 
+/* Pieces, whole or part of a pack that holds several. */
+static const struct { double amount; const char *words; } pieces[] = {
+	{ 0, "0" }, { 1, "1" }, { 2.5, "2.50" }, { 0.25, "0.25" }, { 1240, "1,240" },
+};
+
+START_TEST(pieces_are_whole_or_told_to_the_hundredth)
+{
+	struct arena words = ARENA_EMPTY;
+	const struct report report = { .words = &words };
+	const struct item item = { .good = GOOD_BLOCK_WALL };
+
+	ck_assert_int_eq(item_unit(&item), UNIT_EACH);
+	ck_assert_str_eq(plain_item_amount(&report, &item, pieces[_i].amount), pieces[_i].words);
+	arena_clear(&words);
+}
+END_TEST
+
 #define POUND 0.45359237 /* kg: NIST Special Publication 811, appendix B.8 */
 
 static const struct { struct pack pack; double packs; enum units units; const char *words; }
@@ -178,6 +195,8 @@ Suite *test_suite(void)
 	Suite *suite = suite_create("item_words");
 	TCase *plain = suite_case(suite, "words");
 
+	tcase_add_loop_test(plain, pieces_are_whole_or_told_to_the_hundredth, 0,
+		sizeof pieces / sizeof *pieces);
 	tcase_add_loop_test(plain, money_is_shown_to_the_hundredth, 0, sizeof sums / sizeof *sums);
 	tcase_add_loop_test(plain, packs_are_named_as_one_asks_for_them, 0,
 		sizeof bought / sizeof *bought);
