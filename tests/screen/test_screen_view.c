@@ -346,6 +346,9 @@ START_TEST(a_page_stays_where_it_was_turned_to)
 
 	table_sit(&at, "great-court.plot", 18, 60);
 	page_turn_to(at.t, "Walls");
+	terminal_wait(at.t, "Block 16 in x 8 in");
+	terminal_wait(at.t, "here ");
+	terminal_settle(at.t); /* what is here takes rows of the panel */
 	terminal_keys(at.t, ")");
 	terminal_wait(at.t, "( 6");
 	terminal_keys(at.t, "b space");
