@@ -207,6 +207,7 @@ START_TEST(smaller_and_nearer_again_is_the_same_view)
 	terminal_type(at.t, "\033[1;2C\033[1;2B\033[1;2C");
 	terminal_keys(at.t, "1 right x5 down x3");
 	terminal_wait(at.t, "9 ft down");
+	terminal_wait(at.t, "p Crushed stone"); /* of the page, which stands in the row too */
 	snprintf(row, sizeof row, "%s", terminal_row(at.t, PLAN_TOP + 4));
 	for (int i = 0; i < 2; i++) {
 		terminal_keys(at.t, i ? "_ _" : "/ / / \\ \\ \\");
