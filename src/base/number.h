@@ -3,7 +3,6 @@
 #define BASE_NUMBER_H
 
 #include "base/length.h"
-#include "base/number.h"
 
 static inline int least(int a, int b)
 {
