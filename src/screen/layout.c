@@ -54,7 +54,7 @@ static int page_columns(int columns, const struct wanted *wanted)
  * beside the first, and the foot below both. */
 static void panel_place(struct layout *layout, int body, int page, const struct wanted *wanted)
 {
-	bool has_second = second_columns(layout->screen.columns, wanted) > 0;
+	bool has_second = second_columns(layout->screen.columns, wanted);
 	int all = has_second ? 2 * page + 1 : page, left = layout->screen.columns - all;
 	int here = here_rows(body, wanted->here);
 

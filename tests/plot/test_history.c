@@ -130,6 +130,7 @@ START_TEST(an_act_is_taken_back_and_put_back_and_its_place_told)
 		ck_assert_uint_eq(history_undo_count(history), 0);
 		ck_assert_uint_eq(history_redo_count(history), 1);
 		ck_assert(!history_record(history, &plot, ""));
+		at = (struct place){ -2, -2 };
 		ck_assert(history_redo(history, &plot, &at));
 		ck_assert(at.x == acts[_i].at.x && at.y == acts[_i].at.y);
 		check_written(&plot, after);

@@ -336,6 +336,24 @@ START_TEST(a_list_says_where_more_of_it_is)
 }
 END_TEST
 
+/* What would be picked is marked as far as the widest answer goes, here "Planting". */
+START_TEST(the_mark_is_as_wide_as_the_widest_answer)
+{
+	struct table at;
+	int row, marked = 0;
+
+	table_sit(&at, "court.plot", 24, 80);
+	terminal_keys(at.t, ";");
+	terminal_wait(at.t, "Which page?");
+	terminal_until(at.t, shown_at(at.t, "Areas"));
+	row = terminal_cursor(at.t).row;
+	for (int column = 0; column < 80; column++)
+		marked += terminal_cell(at.t, row, column).reverse;
+	ck_assert_int_eq(marked, (int)strlen("Planting"));
+	table_leave(&at);
+}
+END_TEST
+
 START_TEST(the_first_row_says_what_is_going_on_in_plain_words)
 {
 	struct table at;
@@ -398,6 +416,7 @@ Suite *test_suite(void)
 	tcase_add_loop_test(words, a_card_is_found_by_its_fields, 0,
 		sizeof carded / sizeof *carded);
 	tcase_add_test(words, a_list_says_where_more_of_it_is);
+	tcase_add_test(columns, the_mark_is_as_wide_as_the_widest_answer);
 	tcase_add_test(columns, the_end_of_a_list_stays_at_the_foot_of_a_higher_screen);
 	tcase_add_test(columns, the_first_row_says_what_is_going_on_in_plain_words);
 	return suite;

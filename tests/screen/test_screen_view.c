@@ -162,6 +162,39 @@ START_TEST(what_is_symmetric_looks_so_from_afar)
 }
 END_TEST
 
+/* Each cell is a dot; a fence is with the cells between it and the axis. */
+START_TEST(a_fence_beside_an_axis_is_seen_from_afar_as_its_image_is)
+{
+	struct text plot = TEXT_EMPTY;
+	struct table at;
+
+	text_add(&plot, "parterre-plot 1\nunits imperial\ncell 1 ft\nmirror four-way\n"
+		"path p \"Stone\"\n\nground 40 x 40\n");
+	for (int y = 0; y < 40; y++)
+		text_add(&plot, "  pppppppppppppppppppppppppppppppppppppppp\n");
+	text_add(&plot, "\nfence \"Pickets\"\n  run 19,0 19,10\n  run 21,0 21,10\n"
+		"  run 0,19 10,19\n  run 0,21 10,21\n");
+	table_clear(&at, "fenced.plot");
+	table_write(&at, plot.bytes);
+	text_fini(&plot);
+	table_start(&at, NULL);
+	table_wait(at.t);
+	terminal_keys(at.t, "_");
+	terminal_wait(at.t, "A character stands for 1 x 2 cells");
+	for (int x = 18; x < 22; x++) {
+		bool is_fenced = x == 19 || x == 20;
+		int beside[2], above[2], dot = x % 2;
+
+		dots_of(plan_cell(at.t, 1, x), beside);
+		dots_of(plan_cell(at.t, x / 2, 1), above);
+		ck_assert_int_eq(beside[0] != ground_of('p'), is_fenced);
+		ck_assert_int_eq(beside[1] != ground_of('p'), is_fenced);
+		ck_assert_int_eq(above[dot] != ground_of('p'), is_fenced);
+	}
+	table_leave(&at);
+}
+END_TEST
+
 START_TEST(in_one_column_a_peg_hides_a_letter_and_other_marks_only_open_ground)
 {
 	struct table at;
@@ -874,6 +907,40 @@ START_TEST(north_is_told_as_it_is_in_a_plot_of_80_columns)
 }
 END_TEST
 
+static const struct {
+	const char *cell, *across[2], *down[2]; /* labels that are there, and that are not */
+} labelled[] = {
+	{ "16 in", { "  10' ", " 5'" }, { "5'", "3'" } }, /* 8 columns are 5'4", 7 are 4'8" */
+	{ "15 in", { "  5' ", " 2'" }, { "5'", "2'" } },  /* 5' and 3'9" are the least apart */
+	{ "2 ft", { "  10' ", " 5'" }, { "10'", "5'" } }, /* 3 rows are 6', 2 rows 4' */
+};
+
+START_TEST(labels_are_8_columns_apart_and_3_rows_at_least)
+{
+	struct text plot = TEXT_EMPTY;
+	bool has[2] = { false, false };
+	struct table at;
+
+	text_print(&plot, "parterre-plot 1\nunits imperial\ncell %s\nbed b \"Bed\"\n\n"
+		"ground 14 x 14\n", labelled[_i].cell);
+	for (int i = 0; i < 14; i++)
+		text_add(&plot, "  ..............\n");
+	table_clear(&at, "labels.plot");
+	table_write(&at, plot.bytes);
+	text_fini(&plot);
+	table_start(&at, NULL);
+	table_wait(at.t);
+	ck_assert_ptr_nonnull(strstr(terminal_row(at.t, 1), labelled[_i].across[0]));
+	ck_assert_ptr_null(strstr(terminal_row(at.t, 1), labelled[_i].across[1]));
+	for (int row = PLAN_TOP; row < PLAN_TOP + 14; row++)
+		for (int i = 0; i < 2; i++)
+			has[i] |= strncmp(terminal_row(at.t, row), labelled[_i].down[i],
+				strlen(labelled[_i].down[i])) == 0;
+	ck_assert(has[0] && !has[1]);
+	table_leave(&at);
+}
+END_TEST
+
 /* A label as wide as the ruler would stand on the plan's edge. */
 START_TEST(beside_the_plan_stands_no_label_of_1000_feet)
 {
@@ -910,6 +977,7 @@ Suite *test_suite(void)
 	tcase_add_test(zooms, the_overview_shows_all_of_a_large_plan_and_goes_back);
 	tcase_add_test(zooms, in_one_column_a_peg_hides_a_letter_and_other_marks_only_open_ground);
 	tcase_add_test(zooms, what_is_symmetric_looks_so_from_afar);
+	tcase_add_test(zooms, a_fence_beside_an_axis_is_seen_from_afar_as_its_image_is);
 	tcase_add_test(zooms, from_afar_the_cursor_goes_by_a_character_and_is_seen);
 	tcase_add_test(zooms, smaller_and_nearer_again_is_the_same_view);
 	tcase_add_test(zooms, a_row_that_has_no_room_for_a_cell_is_no_end_of_the_plan);
@@ -928,6 +996,7 @@ Suite *test_suite(void)
 	tcase_add_test(measures, beside_the_plan_stands_no_label_of_1000_feet);
 	tcase_add_test(measures, below_the_plan_are_a_scale_and_the_title);
 	tcase_add_test(measures, the_rulers_have_a_region_between_brackets);
+	tcase_add_loop_test(measures, labels_are_8_columns_apart_and_3_rows_at_least, 0, 3);
 	tcase_add_test(measures, a_narrow_region_has_its_measure_beside_it);
 	add_mouse(mouse);
 	tcase_add_test(bytes, what_is_seen_costs_few_bytes_a_key);

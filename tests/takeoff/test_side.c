@@ -127,6 +127,20 @@ START_TEST(sides_alike_are_bonded_once)
 }
 END_TEST
 
+START_TEST(the_first_of_a_hundred_sides_is_still_bonded)
+{
+	struct side_book *book = side_book_new(&arena);
+	struct masonry masonry = { 16 * INCH, 8 * INCH, 4 * INCH, 3 };
+	struct side side = { 120 * INCH, false, false, true, false, false };
+	const nm *pieces = side_lay(book, &side, &masonry)->odd.pieces;
+
+	for (; side.length < 220 * INCH; side.length += INCH)
+		side_lay(book, &side, &masonry);
+	side.length = 120 * INCH;
+	ck_assert_ptr_eq(side_lay(book, &side, &masonry)->odd.pieces, pieces);
+}
+END_TEST
+
 START_TEST(mirrored_sides_have_bonds_of_their_own)
 {
 	struct side_book *book = side_book_new(&arena);
@@ -196,6 +210,7 @@ Suite *test_suite(void)
 	tcase_add_checked_fixture(book, NULL, teardown);
 	tcase_add_test(book, the_book_holds_for_each_side_the_bond_it_has_by_itself);
 	tcase_add_test(book, sides_alike_are_bonded_once);
+	tcase_add_test(book, the_first_of_a_hundred_sides_is_still_bonded);
 	tcase_add_test(book, mirrored_sides_have_bonds_of_their_own);
 	tcase_add_test(book, a_cap_follows_the_last_course);
 	tcase_add_test(book, a_side_with_a_run_too_short_has_no_bond);

@@ -708,6 +708,7 @@ START_TEST(a_line_counts_from_where_it_is_fed)
 		{ 100, "0.5 gal/h", false, 0, 0 }, { 200, "0.5 gal/h", false, 0, 0 },
 		{ 99, "0.5 gal/h", true, WATER_LINE_LONG, 201 * NM_PER_FOOT },
 		{ 201, "0.5 gal/h", true, WATER_LINE_LONG, 201 * NM_PER_FOOT },
+		{ 100, "1 gal/h", false, 0, 0 }, /* 200 emitters: all that a line may take */
 		{ 120, "1.11 gal/h", false, 0, 0 },
 		{ 119, "1.11 gal/h", true, WATER_LINE_THIRSTY, 0 },
 		{ 180, "1.11 gal/h", false, 0, 0 },
@@ -788,7 +789,7 @@ Suite *test_suite(void)
 		a_tap_at_the_outline_of_a_raised_bed_by_an_edge_or_house_comes_down_inside, 0, 2);
 	tcase_add_test(parts, a_line_that_is_too_long_or_takes_too_much_is_a_snag);
 	tcase_add_test(parts, a_line_that_takes_more_than_a_zone_may_is_a_snag);
-	tcase_add_loop_test(parts, a_line_counts_from_where_it_is_fed, 0, 8);
+	tcase_add_loop_test(parts, a_line_counts_from_where_it_is_fed, 0, 9);
 	tcase_add_test(parts, a_line_counts_whole_where_nobody_knows_how_it_is_fed);
 	return suite;
 }
