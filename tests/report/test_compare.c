@@ -137,6 +137,31 @@ START_TEST(titles_leave_out_what_is_not_told_and_nets_have_the_unit_of_their_siz
 }
 END_TEST
 
+/* A leg of 330 3/4 in from middle to middle of its end posts: three sections of 110 1/4 in. */
+START_TEST(where_no_panel_is_cut_none_is_told)
+{
+	static const char *const rows[] = { "..............................", NULL };
+	static const char *const sections[VERSIONS] = { "5 ft", "110 1/4 in" };
+	struct text text = TEXT_EMPTY;
+	struct comparison comparison;
+
+	for (int i = 0; i < VERSIONS; i++) {
+		garden_rows(&gardens[i], rows);
+		text_clear(&text);
+		text_print(&text, "fence \"Pickets\"\n  section %s\n  run 0,0 28,0\n",
+			sections[i]);
+		around_add(&gardens[i].plot, text.bytes);
+		garden_count(&gardens[i]);
+	}
+	compare(&comparison, &gardens[OLD], &gardens[NEW]);
+	text_clear(&text);
+	print_text(&text, &comparison);
+	ck_assert_msg(strstr(text.bytes, " Cut              1 of 30 3/4 in  -\n") != NULL, "%s",
+		text.bytes);
+	text_fini(&text);
+}
+END_TEST
+
 static bool says(const struct text *text, const char *sentence)
 {
 	struct text line = TEXT_EMPTY;
@@ -545,6 +570,7 @@ Suite *test_suite(void)
 	tcase_add_test(all, two_plans_are_compared_in_full);
 	tcase_add_test(all, a_comparison_has_room_for_every_table);
 	tcase_add_test(all, titles_leave_out_what_is_not_told_and_nets_have_the_unit_of_their_size);
+	tcase_add_test(all, where_no_panel_is_cut_none_is_told);
 	tcase_add_test(all, of_other_units_all_is_in_those_of_the_new_plot);
 	tcase_add_test(all, what_is_dug_here_is_compared_too);
 	tcase_add_test(all, of_a_plan_and_itself_nothing_differs);

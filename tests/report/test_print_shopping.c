@@ -102,6 +102,15 @@ START_TEST(what_has_no_price_is_named_and_the_total_says_so)
 }
 END_TEST
 
+/* The notes follow at once, without the table of the suppliers. */
+START_TEST(where_nothing_has_a_price_the_total_is_0_and_no_supplier_is_named)
+{
+	print("'goods': []");
+	ck_assert(shows("\nTotal of what has a price, USD   0.00      0.00    0.00\nOrders include "));
+	ck_assert_int_eq(garden.takeoff.costs.unpriced, 10);
+}
+END_TEST
+
 /* 51 blocks of 60 lb: two pallets of a tonne. Without a drop nobody asks where they lie. */
 START_TEST(with_a_drop_it_is_said_what_ground_the_goods_of_a_day_take)
 {
@@ -544,6 +553,8 @@ Suite *test_suite(void)
 	tcase_add_test(costs, without_a_book_nothing_is_said_of_costs);
 	tcase_add_test(costs, a_price_by_the_plot_is_marked_and_explained);
 	tcase_add_test(costs, what_has_no_price_is_named_and_the_total_says_so);
+	tcase_add_test(costs,
+		where_nothing_has_a_price_the_total_is_0_and_no_supplier_is_named);
 	tcase_add_test(costs,
 		with_a_drop_it_is_said_what_ground_the_goods_of_a_day_take);
 	tcase_add_test(costs, what_weighs_over_50_lb_is_lifted_by_two);

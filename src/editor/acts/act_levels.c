@@ -21,15 +21,14 @@ static void say_measured(struct editor *editor)
 		none ? say(&report, "; %d of them 0", none) : "");
 }
 
-/* The point of the levels that is nearest to the cursor's cell. */
+/* The point of the levels that is nearest to the cursor's cell: they reach to the plan's end. */
 static struct place point_near(const struct editor *editor)
 {
-	const struct levels *levels = &editor->plot->details.levels;
-	nm cell = plot_cell(editor->plot), half = (levels->step + cell) / 2;
+	nm cell = plot_cell(editor->plot), step = editor->plot->details.levels.step;
+	nm half = (step + cell) / 2;
 
-	return (struct place){ least((int)((editor->cursor.x * cell + half) / levels->step),
-		levels->columns - 1), least((int)((editor->cursor.y * cell + half) / levels->step),
-		levels->rows - 1) };
+	return (struct place){ (int)((editor->cursor.x * cell + half) / step),
+		(int)((editor->cursor.y * cell + half) / step) };
 }
 
 /* Where it goes on: an arrow to the point beside, as far as there is one; Enter to the next,

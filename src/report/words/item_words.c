@@ -88,9 +88,9 @@ const char *plain_item_amount(const struct report *report, const struct item *it
 	case UNIT_M3:
 		return plain_volume_like(report, amount, most_of(item));
 	case UNIT_KG:
-		return plain_weight(report, amount);
+		break;
 	}
-	return "";
+	return plain_weight(report, amount);
 }
 
 const char *item_amount(const struct report *report, const struct item *item, double amount)
