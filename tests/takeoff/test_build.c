@@ -438,6 +438,55 @@ static bool is_own(const struct wall *wall, enum turn turn)
 			wall->cap_block.across, turn));
 }
 
+/* Two rectangles, the second as many of their own widths and heights, and a cell, away. */
+static void lay_pair(const char *mirror, int columns, int rows, struct place away)
+{
+	int wide = columns + away.x * (columns + 1), high = rows + away.y * (rows + 1);
+
+	beds_rectangle(&beds.plot, wide, high);
+	plot_set(&beds.plot, 0, HEAD_MIRROR, mirror);
+	for (int y = 0; y < high; y++)
+		for (int x = 0; x < wide; x++)
+			if (!(x < columns && y < rows) && !(x >= wide - columns && y >= high - rows))
+				beds.plot.ground.cells[y * wide + x] = OPEN_GROUND;
+	beds_set_block(&beds.plot, 16 * INCH, 8 * INCH, 6 * INCH);
+	beds_set_courses(&beds.plot, 2);
+	beds_lay(&beds);
+}
+
+static const struct {
+	const char *mirror;
+	struct place away;
+	enum turn turn;
+} mirrored[] = {
+	{ "left-right", { 1, 0 }, TURN_LEFT_RIGHT }, { "top-bottom", { 0, 1 }, TURN_TOP_BOTTOM },
+	{ "half-turn", { 1, 1 }, TURN_HALF }, { "half-turn", { 1, 0 }, TURN_HALF },
+	{ "half-turn", { 0, 1 }, TURN_HALF }, { "four-way", { 1, 1 }, TURN_HALF },
+	{ "four-way", { 1, 0 }, TURN_LEFT_RIGHT }, { "four-way", { 0, 1 }, TURN_TOP_BOTTOM },
+};
+
+/* Rectangles are images in several ways: their walls are by the plan's mirror. */
+START_TEST(walls_of_images_are_those_that_the_mirror_shows)
+{
+	int told = 0;
+
+	for (int n = 0; n < 36; n++) {
+		lay_pair(mirrored[_i].mirror, 4 + n % 6, 3 + n / 6, mirrored[_i].away);
+		ck_assert_int_eq(beds.takeoff.walls.count, 2);
+		const struct wall *first = beds.takeoff.walls.list;
+		struct wall second = first[1];
+
+		told += !is_own(first, mirrored[_i].turn);
+		second.turn = mirrored[_i].turn;
+		check_image(&second, first, &second.odd, &first->odd, 8 * INCH);
+		check_image(&second, first, &second.even, &first->even, 8 * INCH);
+		beds_fini(&beds);
+	}
+	ck_assert_int_gt(told, 5);
+	beds_rectangle(&beds.plot, 1, 1);
+}
+END_TEST
+
 START_TEST(a_bed_that_can_be_laid_as_its_own_image_without_more_cuts_is)
 {
 	/* 8 x 4 ft lays whole as well with both long sides through. */
@@ -569,6 +618,8 @@ Suite *test_suite(void)
 	tcase_add_test(single,
 		where_a_swapped_corner_leaves_no_room_for_half_a_cap_the_side_is_named);
 	tcase_add_test(single, all_eight_images_are_laid_as_images);
+	tcase_add_loop_test(single, walls_of_images_are_those_that_the_mirror_shows, 0,
+		sizeof mirrored / sizeof *mirrored);
 	tcase_add_test(single, a_bed_that_can_be_laid_as_its_own_image_without_more_cuts_is);
 	tcase_add_test(single, where_its_own_image_would_cost_a_cut_more_it_is_not_laid_so);
 	tcase_add_test(single,

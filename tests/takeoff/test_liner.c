@@ -155,6 +155,29 @@ START_TEST(rolls_are_slit_where_that_takes_fewer)
 }
 END_TEST
 
+/* One strip 24 in high and 236 in long, three of 20 1/2 in and 428 in. Two of these or one of each
+ * lie side by side, in twice 428 in: 700 in are too short for both. */
+START_TEST(a_length_is_as_long_as_the_longest_piece_in_it)
+{
+	garden_rows(&garden, (const char *const[]){ "aaaaaaaa.bbbbbbbbbbbbbbbb........",
+		"aaaaaaaa.bbbbbbbbbbbbbbbb........",
+		"aaaaaaaa.bbbbbbbbbbbbbbbb........",
+		"aaaaaaaa.bbbbbbbbbbbbbbbb........",
+		".................................",
+		"bbbbbbbbbbbbbbbb.bbbbbbbbbbbbbbbb",
+		"bbbbbbbbbbbbbbbb.bbbbbbbbbbbbbbbb",
+		"bbbbbbbbbbbbbbbb.bbbbbbbbbbbbbbbb",
+		"bbbbbbbbbbbbbbbb.bbbbbbbbbbbbbbbb", NULL });
+	plot_set(&garden.plot, 'a', BED_FREEBOARD, "0 in");
+	plot_set(&garden.plot, 'a', BED_MULCH, "0 in");
+	allow(ALLOW_LINER_WIDTH, "44 1/2 in");
+	allow(ALLOW_LINER_LENGTH, "700 in");
+	ck_assert_int_eq(liners()->rolls, 2);
+	check_cut(0, 1, 24, 236);
+	check_cut(1, 3, 20.5, 428);
+}
+END_TEST
+
 /* 18 ft 8 in and 1 ft of lap from rolls of 10 ft: 10 ft, and 10 ft 8 in more with a lap: 10 ft and
  * 1 ft 8 in with another. */
 START_TEST(a_strip_longer_than_a_roll_is_joined_with_laps)
@@ -266,6 +289,7 @@ Suite *test_suite(void)
 		ROWS(shapes));
 	tcase_add_test(rolls, lengths_are_cut_across_where_that_takes_fewer_rolls);
 	tcase_add_test(rolls, rolls_are_slit_where_that_takes_fewer);
+	tcase_add_test(rolls, a_length_is_as_long_as_the_longest_piece_in_it);
 	tcase_add_test(rolls, a_strip_longer_than_a_roll_is_joined_with_laps);
 	tcase_add_test(rolls, a_strip_higher_than_a_roll_is_wide_lies_in_two_with_a_lap);
 	tcase_add_loop_test(rolls, pieces_go_round_every_loop_and_rolls_hold_them, 0, RANDOM_PLOTS);
