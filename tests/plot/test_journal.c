@@ -16,7 +16,7 @@
 #include <unistd.h>
 
 /* In place of the system's: how often the disk was asked, and what it said. */
-static int disk_asked, disk_says, disk_begun;
+static int disk_asked, disk_says, disk_begun, folders_asked;
 
 int fdatasync(int fd)
 {
@@ -24,6 +24,15 @@ int fdatasync(int fd)
 	disk_asked++;
 	errno = EIO;
 	return disk_says;
+}
+
+int fsync(int fd)
+{
+	struct stat status;
+
+	ck_assert(fstat(fd, &status) == 0 && S_ISDIR(status.st_mode));
+	folders_asked++;
+	return 0;
 }
 
 int sync_file_range(int fd, off_t from, off_t length, unsigned int flags)
@@ -242,6 +251,7 @@ START_TEST(the_disk_is_waited_for_a_second_after_the_first_that_it_lacks)
 	ck_assert_int_eq(journal_sync(&journal), -1);
 	ck_assert(!journal.is_unsynced);
 	ck_assert_int_eq(disk_asked, 1);
+	ck_assert_int_eq(folders_asked, 1); /* for its name, which is there from now on */
 	/* A minute ahead it is due on no machine. */
 	ck_assert(add(2));
 	pass(-60 * 1000);
@@ -255,6 +265,7 @@ START_TEST(the_disk_is_waited_for_a_second_after_the_first_that_it_lacks)
 	ck_assert_int_eq(journal_sync(&journal), -1);
 	ck_assert_int_eq(disk_asked, 2);
 	ck_assert_int_eq(disk_begun, 3);
+	ck_assert_int_eq(folders_asked, 1);
 }
 END_TEST
 
