@@ -107,7 +107,6 @@ void editor_take(struct editor *editor, struct plot *plot, bool is_saved)
 	editor->hand = editor->plot->details.legend_count ?
 		editor->plot->details.legend[0].letter : OPEN_GROUND;
 	pages_fini(&editor->pages);
-	editor->is_edited = false;
 	editor->has_news = true;
 	outdate(editor);
 	if (!is_saved)

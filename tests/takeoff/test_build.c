@@ -447,7 +447,7 @@ static void lay_pair(const char *mirror, int columns, int rows, struct place awa
 	plot_set(&beds.plot, 0, HEAD_MIRROR, mirror);
 	for (int y = 0; y < high; y++)
 		for (int x = 0; x < wide; x++)
-			if (!(x < columns && y < rows) && !(x >= wide - columns && y >= high - rows))
+			if ((x >= columns || y >= rows) && (x < wide - columns || y < high - rows))
 				beds.plot.ground.cells[y * wide + x] = OPEN_GROUND;
 	beds_set_block(&beds.plot, 16 * INCH, 8 * INCH, 6 * INCH);
 	beds_set_courses(&beds.plot, 2);
