@@ -179,14 +179,10 @@ bool terminal_open(struct text *message)
 
 void terminal_close(void)
 {
-	SCREEN *screen = set_term(NULL);
-
-	set_term(screen);
 	if (!signals_ending())
 		leave();
 	if (signals_ending())
 		guard_give_back();
-	delscreen(screen);
 	memory_on_exhaustion(NULL);
 	guard_close();
 	sender_close();

@@ -192,8 +192,8 @@ START_TEST(what_is_wrong_is_told_by_its_path)
 END_TEST
 
 /* Counts, sizes and prices in bad spellings at one price's place. */
-static const char *const not_money[] = { "-1", "-0.01", "4.855", "0.001", "1000000.01", "1e7",
-	"1e999",
+static const char *const not_money[] = { "-1", "-0.01", "4.855", "0.001", "0.0100000105", "1e7",
+	"1000000.01", "1e999",
 	"-1e999", "'4'", "true", "null", "[4]", "{}", "1e-3" };
 
 START_TEST(a_price_is_0_to_a_million_in_hundredths)

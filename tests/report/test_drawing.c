@@ -154,6 +154,21 @@ START_TEST(each_region_is_named_once_or_has_no_room)
 }
 END_TEST
 
+/* The column along which two sheets join is on both: a word that has it would be cut, or there
+ * twice. */
+START_TEST(no_sheet_ends_within_a_word)
+{
+	const struct points points = { .cuts = cuts_of(76, 54, RULER), .columns = 77, .rows = 55 };
+	int join = cuts_cells(&points.cuts, (struct place){ 1, 0 }).left;
+
+	ck_assert(points_are_together(&points, join - 3, 3));
+	for (int column = join - 2; column <= join; column++)
+		ck_assert(!points_are_together(&points, column, 3));
+	ck_assert(points_are_together(&points, join + 1, 3));
+	ck_assert(points_are_together(&points, join, 1));
+}
+END_TEST
+
 /* The id begins within its region: on the ground of one of its cells. */
 START_TEST(a_name_stands_on_its_own_region)
 {
@@ -433,6 +448,7 @@ Suite *test_suite(void)
 	tcase_add_loop_test(laws, what_the_mirror_turns_onto_itself_is_drawn_so, 0, TRIES);
 	tcase_add_checked_fixture(words, NULL, teardown);
 	tcase_add_test(words, a_bed_with_a_sheet_has_its_sides_numbered_and_its_image_has_not);
+	tcase_add_test(words, no_sheet_ends_within_a_word);
 	tcase_add_test(words, a_side_along_another_bed_has_its_number_where_it_is_alone);
 	tcase_add_test(words, posts_moved_in_from_the_boundary_stay_on_the_line_of_their_fence);
 	tcase_add_test(words, posts_between_two_characters_go_towards_the_axis);
