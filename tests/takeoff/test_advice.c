@@ -885,6 +885,34 @@ START_TEST(only_what_the_bed_gives_up_or_takes_is_other_ground)
 }
 END_TEST
 
+/* A bed in the middle of four of its letter, three cells from each. */
+static bool can_grow(int left, int up, int right, int down)
+{
+	bool can;
+
+	garden_rows(&garden, ROWS { "....bbb....", "...........", "...........", "...........",
+		"b...bbb...b", "b...bbb...b", "b...bbb...b", "...........", "...........",
+		"...........", "....bbb....", NULL });
+	can = proposal_apply(&garden.plot, &(struct proposal){ .kind = PROPOSE_SIZE,
+		.letter = 'b', .from = { 4, 4, 6, 6 },
+		.to = { 4 - left, 4 - up, 6 + right, 6 + down } });
+	plot_fini(&garden.plot);
+	plot_init(&garden.plot);
+	return can;
+}
+
+START_TEST(a_bed_grows_till_it_would_meet_another_of_its_letter)
+{
+	for (int side = 0; side < 4; side++)
+		for (int more = 0; more <= 3; more++) {
+			int by[4] = { 0 };
+
+			by[side] = more;
+			ck_assert_int_eq(can_grow(by[0], by[1], by[2], by[3]), more < 3);
+		}
+}
+END_TEST
+
 /* Of 18 in by 6 in sides of 2, 5 and 8 ft need no cut. */
 START_TEST(a_bed_on_the_axis_is_changed_at_both_sides)
 {
@@ -1232,6 +1260,7 @@ Suite *test_suite(void)
 	tcase_add_test(one, beds_are_not_joined_where_the_mirror_is_broken);
 	tcase_add_test(one, a_bed_grows_over_no_fixture_and_gives_none_ground);
 	tcase_add_test(one, only_what_the_bed_gives_up_or_takes_is_other_ground);
+	tcase_add_test(one, a_bed_grows_till_it_would_meet_another_of_its_letter);
 	tcase_add_test(one, a_bed_on_the_axis_is_changed_at_both_sides);
 	tcase_add_test(one, a_leg_is_moved_the_shortest_way_to_the_fewest_panels_to_saw);
 	tcase_add_test(one, a_leg_of_a_mirrored_fence_is_moved_with_its_image);

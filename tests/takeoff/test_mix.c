@@ -452,6 +452,26 @@ START_TEST(a_search_that_is_stopped_ends_at_once)
 }
 END_TEST
 
+/* What costs the least if nothing else is bought: 12 of 1 for 24, of 4 for 21, of 5 for 30. */
+START_TEST(a_search_that_is_stopped_has_bought_each_good_by_itself)
+{
+	struct stop_watch watch = { at_once, 0 };
+
+	start(1);
+	lanes[0] = (struct lane){ .delivery = 0, .load = { 1e6, 0 } };
+	want(12);
+	offer(1, 2, 0, 1);
+	offer(4, 7, 0, 1);
+	offer(5, 10, 0, 1);
+	stop_watch_by(&watch);
+	mix_find(&mixing);
+	stop_watch_by(NULL);
+	ck_assert_double_eq(steps[0][0], 0);
+	ck_assert_double_eq(steps[0][1], 3);
+	ck_assert_double_eq(steps[0][2], 0);
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("mix");
@@ -471,5 +491,6 @@ Suite *test_suite(void)
 	tcase_add_test(large, too_many_ways_are_not_all_looked_at_and_what_is_found_will_do);
 	tcase_add_test(large, too_many_ways_of_buying_one_good_are_not_all_looked_at);
 	tcase_add_test(large, a_search_that_is_stopped_ends_at_once);
+	tcase_add_test(large, a_search_that_is_stopped_has_bought_each_good_by_itself);
 	return suite;
 }

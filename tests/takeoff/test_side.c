@@ -185,6 +185,21 @@ START_TEST(a_cap_follows_the_last_course)
 }
 END_TEST
 
+/* Over course 1 the cap keeps off other joints than over course 2. */
+START_TEST(caps_alike_on_walls_of_other_courses_have_bonds_of_their_own)
+{
+	struct side_book *book = side_book_new(&arena);
+	struct capped capped = { .wall = { 64 * INCH, false, false, true, true, false },
+		.masonry = { 16 * INCH, 8 * INCH, 4 * INCH, 1 },
+		.cap = { 16 * INCH, 8 * INCH, 8 * INCH, 1 } };
+	const struct bond *on_one = side_cap(book, &capped);
+
+	ck_assert_ptr_eq(side_cap(book, &capped), on_one);
+	capped.masonry.courses = 2;
+	ck_assert_ptr_ne(side_cap(book, &capped), on_one);
+}
+END_TEST
+
 START_TEST(a_side_with_a_run_too_short_has_no_bond)
 {
 	struct side_book *book = side_book_new(&arena);
@@ -213,6 +228,7 @@ Suite *test_suite(void)
 	tcase_add_test(book, the_first_of_a_hundred_sides_is_still_bonded);
 	tcase_add_test(book, mirrored_sides_have_bonds_of_their_own);
 	tcase_add_test(book, a_cap_follows_the_last_course);
+	tcase_add_test(book, caps_alike_on_walls_of_other_courses_have_bonds_of_their_own);
 	tcase_add_test(book, a_side_with_a_run_too_short_has_no_bond);
 	return suite;
 }

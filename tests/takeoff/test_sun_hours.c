@@ -313,8 +313,10 @@ START_TEST(houses_without_a_height_are_counted_and_cast_no_shade)
 	obstacles_add(&plot.details.around.houses, memory_string("B"))->cells =
 		(struct rectangle){ -9, -99, 9, -98 };
 	plot.details.around.houses.items[1].height = NM_PER_M;
+	obstacles_add(&plot.details.around.houses, memory_string("C"))->cells =
+		(struct rectangle){ -9, 9, 9, 12 };
 	make();
-	ck_assert_int_eq(sun.untold, 1);
+	ck_assert_int_eq(sun.untold, 2);
 	ck_assert_double_gt(mean_at(2, 0), 12);
 }
 END_TEST
