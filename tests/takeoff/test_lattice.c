@@ -87,6 +87,10 @@ START_TEST(where_there_is_less_than_a_spacing_one_row_stands_in_what_is_clear)
 	ground.down.clear_low = 7;
 	lattice_make(&lattice, &ground);
 	ck_assert_int_eq(lattice.rows.count, 0);
+	ground.down = way_of(0, 10, START_LOW); /* a spacing and 2 more */
+	lattice_make(&lattice, &ground);
+	ck_assert_int_eq(lattice.rows.count, 1);
+	check_place(&lattice, 0, 0, 4, 4);
 }
 END_TEST
 
@@ -192,6 +196,21 @@ END_TEST
 
 /* 47 x 24, 8 apart, rows 7 apart: three rows of 5, with images at the upright axis 5, 4 and 5. Two
  * rows need 15 across, two that are alike 16. */
+/* Two rows of three, the second half a spacing on: each is the other turned. */
+START_TEST(turned_rows_that_are_each_others_images_keep_all_places)
+{
+	const struct lattice_ground ground = { .across = way_of(0, 28, START_MIDDLE_LOW),
+		.down = way_of(0, 15, START_MIDDLE_LOW), .spacing = 8,
+		.images = { .turned = true } };
+	struct lattice lattice;
+
+	lattice_make(&lattice, &ground);
+	ck_assert_int_eq(lattice.rows.count, 2);
+	ck_assert_int_eq(count_of(&lattice), 6);
+	check_images(&lattice, &ground.images, 28, 15);
+}
+END_TEST
+
 START_TEST(shifted_rows_are_one_shorter_and_the_middle_two_of_an_even_number_alike)
 {
 	struct lattice_ground ground = { .across = way_of(0, 47, START_MIDDLE_LOW),
@@ -228,6 +247,7 @@ Suite *test_suite(void)
 	tcase_add_test(lattice, where_there_is_less_than_a_spacing_one_row_stands_in_what_is_clear);
 	tcase_add_loop_test(lattice, starts_at_both_ends_are_images, 0, 100);
 	tcase_add_loop_test(lattice, places_have_the_images_that_are_asked_for, 0, 400);
+	tcase_add_test(lattice, turned_rows_that_are_each_others_images_keep_all_places);
 	tcase_add_test(lattice,
 		shifted_rows_are_one_shorter_and_the_middle_two_of_an_even_number_alike);
 	return suite;

@@ -417,6 +417,20 @@ START_TEST(a_line_that_is_crossed_takes_a_tee_and_an_end_cap_more)
 END_TEST
 
 /* Each zone has a tube of its own in the trench. */
+/* 60 ft by 60 ft: farther than a look at the flag lasts. */
+START_TEST(a_bed_in_the_far_corner_is_reached)
+{
+	level_bed(60, 60);
+	for (int i = 0; i < 60 * 60; i++)
+		if (i % 60 < 56 || i / 60 < 56)
+			garden.plot.ground.cells[i] = OPEN_GROUND;
+	garden.plot.details.around.has_tap = true;
+	garden.plot.details.around.tap = (struct place){ 0, 0 };
+	ck_assert(watering()->list[0].is_reached);
+	ck_assert_int_eq(garden.takeoff.watering.trench, (56 + 56) * NM_PER_FOOT);
+}
+END_TEST
+
 START_TEST(each_zone_has_a_tube_from_the_tap)
 {
 	garden_rows(&garden, (const char *const[]){ "...bb.bb", "........", NULL });
@@ -776,6 +790,7 @@ Suite *test_suite(void)
 	tcase_add_checked_fixture(parts, NULL, teardown);
 	tcase_add_test(parts, parts_go_by_lines_beds_and_zones);
 	tcase_add_loop_test(parts, a_line_that_is_crossed_takes_a_tee_and_an_end_cap_more, 0, 2);
+	tcase_add_test(parts, a_bed_in_the_far_corner_is_reached);
 	tcase_add_test(parts, each_zone_has_a_tube_from_the_tap);
 	tcase_add_test(parts, the_trench_is_that_of_a_line_of_water_and_is_work);
 	tcase_add_loop_test(parts, a_sleeve_at_a_raised_bed_is_counted_once, 0, 2);
