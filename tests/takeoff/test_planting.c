@@ -115,6 +115,24 @@ START_TEST(in_raised_beds_the_wall_takes_its_depth)
 }
 END_TEST
 
+/* At each of the inward corners the walls meet: 28 ft round 37 sq ft leave 37 - 28 x 2/3 + 4 x 4/9,
+ * a corner more outward than inward for each of the four that close the way round. */
+START_TEST(in_raised_beds_with_inward_corners_the_wall_takes_them_too)
+{
+	static const char *const elbows[][6] = {
+		{ "bbbbbbbbb", "bbbbbbbbb", "bbbbbbbbb", "bbbbb....", "bbbbb...." },
+		{ "bbbbbbbbb", "bbbbbbbbb", "bbbbbbbbb", "....bbbbb", "....bbbbb" },
+		{ "bbbbb....", "bbbbb....", "bbbbbbbbb", "bbbbbbbbb", "bbbbbbbbb" },
+		{ "....bbbbb", "....bbbbb", "bbbbbbbbb", "bbbbbbbbb", "bbbbbbbbb" },
+	};
+
+	garden_rows(&garden, elbows[_i]);
+	planting_add(&garden, "spacing 6 in\n  drift b whole");
+	garden_count(&garden);
+	ck_assert_double_eq_tol(row(0)->area / SQUARE_FOOT, 37 - 28 * 2 / 3.0 + 4 * 4 / 9.0, 1e-9);
+}
+END_TEST
+
 START_TEST(specimens_stand_in_the_middle_of_their_cells_and_drifts_leave_room_for_them)
 {
 	planting_bed(&garden, 8, 4, "1 ft");
@@ -729,6 +747,8 @@ Suite *test_suite(void)
 	tcase_add_loop_test(counts, large_beds_hold_what_their_area_says_within_three_percent, 0,
 		11);
 	tcase_add_test(counts, in_raised_beds_the_wall_takes_its_depth);
+	tcase_add_loop_test(counts, in_raised_beds_with_inward_corners_the_wall_takes_them_too,
+		0, 4);
 	tcase_add_test(counts,
 		specimens_stand_in_the_middle_of_their_cells_and_drifts_leave_room_for_them);
 	tcase_add_test(counts, so_many_are_bought_as_stand_and_a_few_to_spare_whole);
