@@ -1099,6 +1099,15 @@ START_TEST(a_leg_is_not_moved_across_another)
 }
 END_TEST
 
+START_TEST(a_gate_goes_with_its_leg)
+{
+	fence_about(17, 8, "off");
+	fences_gate(&garden.plot, "22,7 22,11");
+	ck_assert(can_move(1));
+	ck_assert(can_move(-2));
+}
+END_TEST
+
 START_TEST(a_leg_stops_at_a_gate_at_the_next_one_and_at_the_edge)
 {
 	fence_about(17, 8, "off");
@@ -1255,6 +1264,7 @@ Suite *test_suite(void)
 	tcase_add_test(one, beds_are_not_joined_to_more_than_is_said);
 	tcase_add_test(one, a_leg_that_a_run_ends_at_stays);
 	tcase_add_test(one, a_leg_is_not_moved_across_another);
+	tcase_add_test(one, a_gate_goes_with_its_leg);
 	tcase_add_test(one, a_leg_stops_at_a_gate_at_the_next_one_and_at_the_edge);
 	tcase_add_test(one, images_are_joined_together);
 	tcase_add_test(one, beds_are_not_joined_where_the_mirror_is_broken);

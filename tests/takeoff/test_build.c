@@ -427,6 +427,30 @@ START_TEST(all_eight_images_are_laid_as_images)
 }
 END_TEST
 
+/* Flipped, the hole at the right comes first in reading order. */
+START_TEST(holes_of_an_image_have_its_own_order)
+{
+	const struct wall *walls;
+
+	plot_from_rows(&beds.plot, (const char *const[]){
+		"bbbbbbbbbbb.bbbbbbbbbbb", "bbbbbbbbbbb.bbbbbbbbbbb", "bb..bb...bb.bb...bb..bb",
+		"bb..bb...bb.bb...bb..bb", "bbbbbbbbbbb.bbbbbbbbbbb", "bbbbbbbbbbb.bbbbbbbbbbb",
+		NULL });
+	plot_set(&beds.plot, 0, HEAD_MIRROR, "left-right");
+	beds_set_block(&beds.plot, 16 * INCH, 8 * INCH, 6 * INCH);
+	beds_set_courses(&beds.plot, 2);
+	plot_set(&beds.plot, 0, ALLOW_INSIDE, "1 in");
+	beds_lay(&beds);
+	walls = beds.takeoff.walls.list;
+	ck_assert_int_eq(beds.takeoff.walls.count, 2);
+	ck_assert_int_eq(walls[1].like, walls[0].region);
+	check_numbering(&walls[1], &walls[1].odd);
+	check_numbering(&walls[1], &walls[1].even);
+	check_image(&walls[1], &walls[0], &walls[1].odd, &walls[0].odd, 8 * INCH);
+	check_image(&walls[1], &walls[0], &walls[1].even, &walls[0].even, 8 * INCH);
+}
+END_TEST
+
 /* ---- Own images ------------------------------------------------------------------------------ */
 
 static bool is_own(const struct wall *wall, enum turn turn)
@@ -618,6 +642,7 @@ Suite *test_suite(void)
 	tcase_add_test(single,
 		where_a_swapped_corner_leaves_no_room_for_half_a_cap_the_side_is_named);
 	tcase_add_test(single, all_eight_images_are_laid_as_images);
+	tcase_add_test(single, holes_of_an_image_have_its_own_order);
 	tcase_add_loop_test(single, walls_of_images_are_those_that_the_mirror_shows, 0,
 		sizeof mirrored / sizeof *mirrored);
 	tcase_add_test(single, a_bed_that_can_be_laid_as_its_own_image_without_more_cuts_is);

@@ -4,6 +4,7 @@
 #include "support/fencing.h"
 #include "support/garden.h"
 #include "support/runner.h"
+#include "takeoff/watering/cost_ring.h"
 
 #include <stdlib.h>
 #include <string.h>
@@ -484,12 +485,37 @@ START_TEST(each_side_costs_what_lies_at_it)
 }
 END_TEST
 
+/* ---- What waits ------------------------------------------------------------------------------ */
+
+START_TEST(points_wait_by_cost_until_they_are_taken_or_cleared)
+{
+	struct cost_ring ring = { .count = 0 };
+	int point;
+
+	for (int cost = 3; cost < 3 + RING_SIZE; cost++)
+		cost_ring_add(&ring, cost, 10 * cost);
+	ck_assert(cost_ring_take(&ring, 4, &point));
+	ck_assert_int_eq(point, 40);
+	ck_assert(!cost_ring_take(&ring, 4, &point));
+	ck_assert_uint_eq(ring.count, RING_SIZE - 1);
+	cost_ring_clear(&ring);
+	ck_assert_uint_eq(ring.count, 0);
+	for (int cost = 3; cost < 3 + RING_SIZE; cost++)
+		ck_assert(!cost_ring_take(&ring, cost, &point));
+	cost_ring_add(&ring, 9, 90);
+	ck_assert(cost_ring_take(&ring, 9, &point));
+	ck_assert_int_eq(point, 90);
+	cost_ring_fini(&ring);
+}
+END_TEST
+
 Suite *test_suite(void)
 {
 	Suite *suite = suite_create("header tree");
 	TCase *random = suite_case(suite, "random");
 
 	tcase_add_checked_fixture(random, NULL, teardown);
+	tcase_add_test(random, points_wait_by_cost_until_they_are_taken_or_cleared);
 	tcase_add_test(random, each_side_costs_what_lies_at_it);
 	tcase_add_loop_test(random, each_bed_gets_the_best_of_all_ways, 0,
 		runner_count(RANDOM_PLOTS / 4, RANDOM_PLOTS));

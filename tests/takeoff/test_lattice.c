@@ -33,6 +33,15 @@ static void check_place(const struct lattice *lattice, int row, int place, nm x,
 	ck_assert_int_eq(spot.y, y);
 }
 
+static int count_of(const struct lattice *lattice)
+{
+	int count = 0;
+
+	for (int row = 0; row < lattice->rows.count; row++)
+		count += (int)lattice_count(lattice, row);
+	return count;
+}
+
 /* 30 x 20 with places 8 apart: 3 a row, 4 from the edge, 6 left over. */
 START_TEST(rows_begin_half_a_spacing_from_where_they_start)
 {
@@ -94,6 +103,20 @@ START_TEST(where_there_is_less_than_a_spacing_one_row_stands_in_what_is_clear)
 }
 END_TEST
 
+/* 30 less half a spacing at either end are 22: three places take 16 of them. */
+START_TEST(a_single_row_stands_in_the_middle_of_its_length)
+{
+	const struct lattice_ground ground = { .across = way_of(0, 30, START_MIDDLE_LOW),
+		.down = way_of(0, 8, START_LOW), .spacing = 8 };
+	struct lattice lattice;
+
+	lattice_make(&lattice, &ground);
+	ck_assert_int_eq(count_of(&lattice), 3);
+	check_place(&lattice, 0, 0, 7, 4);
+	check_place(&lattice, 0, 2, 23, 4);
+}
+END_TEST
+
 /* From the middle as much is left at both ends, and the same rows from either end. */
 START_TEST(starts_at_both_ends_are_images)
 {
@@ -149,15 +172,6 @@ static void check_images(const struct lattice *lattice, const struct lattice_ima
 			ck_assert(!images->down || stands(lattice, at.x, height - at.y));
 			ck_assert(!images->turned || stands(lattice, width - at.x, height - at.y));
 		}
-}
-
-static int count_of(const struct lattice *lattice)
-{
-	int count = 0;
-
-	for (int row = 0; row < lattice->rows.count; row++)
-		count += (int)lattice_count(lattice, row);
-	return count;
 }
 
 /* To a nanometre: middles are rounded. At most a row, and one place of each other row, is left out
@@ -245,6 +259,7 @@ Suite *test_suite(void)
 	tcase_add_test(lattice, rows_begin_half_a_spacing_from_where_they_start);
 	tcase_add_test(lattice, rows_run_along_the_longer_side);
 	tcase_add_test(lattice, where_there_is_less_than_a_spacing_one_row_stands_in_what_is_clear);
+	tcase_add_test(lattice, a_single_row_stands_in_the_middle_of_its_length);
 	tcase_add_loop_test(lattice, starts_at_both_ends_are_images, 0, 100);
 	tcase_add_loop_test(lattice, places_have_the_images_that_are_asked_for, 0, 400);
 	tcase_add_test(lattice, turned_rows_that_are_each_others_images_keep_all_places);

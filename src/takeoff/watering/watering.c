@@ -48,10 +48,10 @@ static struct watered *lay_beds(struct watering *out, const struct basis *basis,
 	size_t count = 0, capacity = 0;
 
 	for (int i = 0; i < survey->region_count && !stop_asked(); i++) {
-		bool is_raised = region_is_raised(&survey->regions[i]);
-		const struct wall *wall = is_raised ? walls_find(walls, i) : NULL;
+		const struct region *region = &survey->regions[i];
+		const struct wall *wall = walls_find(walls, i);
 
-		if (!is_watered(&survey->regions[i]) || (is_raised && !wall))
+		if (!is_watered(region) || (region_is_raised(region) && !wall))
 			continue;
 		list = arena_grow(basis->arena, list, count, &capacity, sizeof *list);
 		list[count++] = bed_lay(basis, i, wall);
