@@ -350,6 +350,7 @@ static void check_images(const struct proposal *p)
 		if (is_new)
 			wanted[wanted_count++] = region;
 	}
+	ck_assert_int_gt(wanted_count, 0);
 	ck_assert_int_eq(p->regions[0], wanted[0]);
 	ck_assert_int_eq(p->region_count, wanted_count);
 	for (int i = 0; i < wanted_count; i++) {
