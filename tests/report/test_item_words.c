@@ -141,6 +141,23 @@ START_TEST(without_a_book_all_is_asked_for_as_it_is_sold)
 }
 END_TEST
 
+/* 80 sq ft of path dug 3 in into topsoil: 20 cu ft and more for half of a bed of 16 sq ft. */
+START_TEST(what_is_all_reused_is_not_asked_for)
+{
+	garden_fini(&garden);
+	garden_rows(&garden, (const char *const[]){ "pppppppppp.bbbb", "pppppppppp.bbbb",
+		"pppppppppp.bbbb", "pppppppppp.bbbb", "pppppppppp.....", "pppppppppp.....",
+		"pppppppppp.....", "pppppppppp.....", NULL });
+	plot_set(&garden.plot, 0, ALLOW_SOD, "0 in");
+	plot_set(&garden.plot, 0, ALLOW_TOPSOIL, "6 in");
+	plot_set(&garden.plot, 'p', PATH_BASE, "3 in");
+	plot_set(&garden.plot, 'p', PATH_SURFACE, "0 in");
+	garden_count(&garden);
+	ck_assert_double_gt(garden_item(&garden, "soil.topsoil")->reused, 0);
+	ck_assert_str_eq(order("soil.topsoil"), "-");
+}
+END_TEST
+
 /* 17.78 cu ft in place and 15 % more, three parts of four sand: 15.33 cu ft, at 100 lb a cubic foot
  * 1,533 lb; four steps of a quarter ton. */
 START_TEST(sand_is_sold_as_stone_is)
@@ -205,6 +222,7 @@ Suite *test_suite(void)
 
 	tcase_add_checked_fixture(takeoff, setup, teardown);
 	tcase_add_test(takeoff, without_a_book_all_is_asked_for_as_it_is_sold);
+	tcase_add_test(takeoff, what_is_all_reused_is_not_asked_for);
 	tcase_add_test(takeoff, sand_is_sold_as_stone_is);
 	tcase_add_loop_test(takeoff, a_roll_is_as_wide_in_the_order_as_in_its_note, 0,
 		sizeof rolls / sizeof *rolls);

@@ -94,6 +94,8 @@ static void check_row(const struct basis *basis, nm arm, const unsigned char *be
 	for (size_t i = survey->row_runs[y]; i < survey->row_runs[y + 1]; i++) {
 		const struct run *run = &survey->runs[i];
 
+		if (run->class != CLASS_BED)
+			continue;
 		for (int x = run->left; x < run->right && !is_told[run->region]; x++) {
 			if (!beyond[x])
 				continue;
