@@ -699,6 +699,19 @@ static struct proposal told(enum proposal_kind kind, int index)
 static const char *const lone[] = { "..........", ".bbbbbbbb.", ".bbbbbbbb.", ".bbbbbbbb.",
 	".bbbbbbbb.", "..........", NULL };
 
+/* Of 18 in by 6 in sides of 2, 5 and 8 ft need no cut; the one course of 3 x 5 ft has one. */
+START_TEST(a_size_that_spares_the_only_cut_is_told)
+{
+	garden_rows(&garden, ROWS { ".......", "..bbb..", "..bbb..", "..bbb..", "..bbb..",
+		"..bbb..", ".......", NULL });
+	plot_set(&garden.plot, 'b', BED_BLOCK, "18 in x 6 in x 6 in");
+	plot_set(&garden.plot, 'b', BED_COURSES, "1");
+	advise();
+	ck_assert_int_eq(garden.takeoff.walls.list[0].cut_pieces, 1);
+	ck_assert(is_told(2, 5));
+}
+END_TEST
+
 /* 2 (96 + 48) - 4 x 8 = 256 in of run: 16 blocks of 16 in a course, and none is spare. */
 START_TEST(a_course_less_is_told_as_long_as_the_soil_is_deep_enough)
 {
@@ -1089,6 +1102,33 @@ static bool can_move(int left)
 	return can;
 }
 
+/* Whether a run that stands free can be moved to the right by so much, beside a level one. */
+static bool can_move_free(const char *level, int right)
+{
+	bool can;
+
+	fences_ground(&garden.plot, 24, 12);
+	fences_run(&garden.plot, "10,3 10,8");
+	fences_run(&garden.plot, level);
+	can = proposal_apply(&garden.plot, &(struct proposal){ .kind = PROPOSE_FENCE,
+		.leg = { { 10, 3 }, { 10, 8 } }, .right = right });
+	plot_fini(&garden.plot);
+	plot_init(&garden.plot);
+	return can;
+}
+
+START_TEST(a_leg_ends_amid_no_other)
+{
+	ck_assert(can_move_free("12,8 18,8", 1));
+	ck_assert(!can_move_free("12,8 18,8", 4));
+	ck_assert(!can_move_free("12,3 18,3", 4));
+	ck_assert(can_move_free("12,9 18,9", 4));
+	ck_assert(!can_move_free("2,6 6,6", -4)); /* nor has one that ends amid itself */
+	ck_assert(!can_move_free("14,6 18,6", 4));
+	ck_assert(can_move_free("2,6 6,6", -3));
+}
+END_TEST
+
 /* Over the run beside it, it would stand across it. */
 START_TEST(a_leg_is_not_moved_across_another)
 {
@@ -1258,12 +1298,14 @@ Suite *test_suite(void)
 	tcase_add_test(sizes, the_nearest_sizes_that_would_do_are_told_and_no_others);
 	tcase_add_checked_fixture(one, NULL, teardown);
 	tcase_add_test(one, a_course_less_is_told_as_long_as_the_soil_is_deep_enough);
+	tcase_add_test(one, a_size_that_spares_the_only_cut_is_told);
 	tcase_add_test(one, another_block_is_told_where_it_is_as_high_and_costs_less);
 	tcase_add_test(one, no_money_is_told_where_something_that_differs_has_no_price);
 	tcase_add_test(one, beds_wall_to_wall_and_built_alike_could_be_one);
 	tcase_add_test(one, no_change_is_told_by_which_more_beds_are_built);
 	tcase_add_test(one, beds_are_not_joined_to_more_than_is_said);
 	tcase_add_test(one, a_leg_that_a_run_ends_at_stays);
+	tcase_add_test(one, a_leg_ends_amid_no_other);
 	tcase_add_test(one, a_leg_is_not_moved_across_another);
 	tcase_add_test(one, a_gate_goes_with_its_leg);
 	tcase_add_test(one, a_leg_stops_at_a_gate_at_the_next_one_and_at_the_edge);

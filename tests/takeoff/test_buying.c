@@ -203,6 +203,23 @@ START_TEST(bundles_and_pieces_boxes_and_tubes_are_mixed)
 }
 END_TEST
 
+/* Of 12 pieces ten come in a box of 10 lb; what the other two weigh is not told. */
+START_TEST(a_purchase_is_weighed_where_all_of_it_is)
+{
+	open_book(GOODS("{'item': 'fence.bracket', 'packs': [{'pack': 'piece', 'size': 1, "
+		"'price': 1}, {'pack': 'box', 'size': 10, 'price': 8, 'weight': '10 lb'}]}"));
+	add("fence.bracket", 12);
+	buy();
+	ck_assert_str_eq(bought(0), "2 piece 1, 1 box 10");
+	ck_assert(!items.list[0].purchase->is_weighed);
+	ck_assert_double_eq(items.list[0].weight, 0);
+	items.list[0].order = 10;
+	buy();
+	ck_assert(items.list[0].purchase->is_weighed);
+	ck_assert_double_eq_tol(items.list[0].weight, 10 * POUND, 1e-6);
+}
+END_TEST
+
 /* All cost 16: 8 bags of 1 cu ft, 4 of 2, and 2 of 4.5 cu ft, which is too much. */
 START_TEST(of_ways_that_cost_the_same_the_least_surplus_then_the_fewest_packs)
 {
@@ -804,6 +821,7 @@ Suite *test_suite(void)
 	tcase_add_test(one, bags_win_until_the_delivery_is_worth_it);
 	tcase_add_test(one, bulk_is_topped_up_with_bags);
 	tcase_add_test(one, bundles_and_pieces_boxes_and_tubes_are_mixed);
+	tcase_add_test(one, a_purchase_is_weighed_where_all_of_it_is);
 	tcase_add_test(one, of_ways_that_cost_the_same_the_least_surplus_then_the_fewest_packs);
 	tcase_add_test(one, of_packs_that_are_alike_the_earlier_is_taken);
 	tcase_add_test(one, what_goes_by_volume_may_be_sold_by_weight);

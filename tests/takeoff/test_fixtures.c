@@ -26,6 +26,8 @@ static const struct { const char *rows[6]; int inside, others; } cases[] = {
 	{ { "bbb", "bSb", NULL }, 0, 1 },
 	{ { "Sb", "bb", NULL }, 0, 1 },
 	{ { "bbS", "bbb", NULL }, 0, 1 },
+	{ { "bbb", "Sbb", "bbb", NULL }, 0, 1 },
+	{ { "bbb", "bbS", "bbb", NULL }, 0, 1 },
 	/* of several cells, open at one of them */
 	{ { "bbbbb", "bSSSb", "bbbbb", NULL }, 1, 0 },
 	{ { "bbbbb", "bSSSb", "bb.bb", NULL }, 0, 1 },

@@ -160,6 +160,7 @@ static void mixing_at_random(struct random *random)
 			struct offer *o = offer(size, random_below(random, 60) * 50, lane,
 				random_below(random, 12));
 
+			o->volume = random_below(random, 5); /* lanes hold any */
 			if (random_below(random, 4) == 0)
 				in_bulk(random, o);
 		}
