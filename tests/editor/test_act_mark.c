@@ -328,6 +328,20 @@ START_TEST(a_region_is_turned_lifted_and_stamped_without_what_is_around_it)
 }
 END_TEST
 
+START_TEST(another_region_is_marked_in_place_of_the_first)
+{
+	struct desk *b = sit_at_l();
+
+	b->editor.cursor = (struct place){ 5, 3 };
+	desk_do(b, ACT_MARK_REGION);
+	desk_says_whole(b, "Marked: 6 ft x 1 ft. Go on; Space stamps it there, Enter moves it.");
+	b->editor.cursor = (struct place){ 0, 4 };
+	desk_type(b, " ");
+	desk_check(b, ROWS { "bp....", "bp....", "bbb...", "pppppp", "pppppp", NULL });
+	desk_free(b);
+}
+END_TEST
+
 START_TEST(open_ground_is_no_region_to_be_marked)
 {
 	struct desk *b = sit();
@@ -646,6 +660,7 @@ Suite *test_suite(void)
 		a_region_is_marked_and_moved_with_its_name_and_nothing_around_it);
 	tcase_add_test(marking,
 		a_region_is_turned_lifted_and_stamped_without_what_is_around_it);
+	tcase_add_test(marking, another_region_is_marked_in_place_of_the_first);
 	tcase_add_test(marking, open_ground_is_no_region_to_be_marked);
 	tcase_add_test(marking, one_letter_is_swapped_for_another_in_what_is_marked_alone);
 	tcase_add_test(marking, every_act_on_the_mark_is_in_the_list_by_name);

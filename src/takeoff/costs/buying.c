@@ -213,7 +213,7 @@ static bool buy_unpriced(struct buying *buying, int at)
 
 static bool buy_for_day(struct buying *buying, int day, struct want *wants)
 {
-	struct mixing mixing = { wants, 0, buying->lanes, 0 };
+	struct mixing mixing = { .wants = wants, .lanes = buying->lanes };
 	bool is_best = true;
 
 	buying->lane_count = 0;
