@@ -291,6 +291,8 @@ bool narrow_next(struct narrow_search *search, struct narrow *found)
 		struct patch patch = { .found = found, .is_known = true };
 		int x = search->at % search->columns, y = search->at / search->columns;
 
+		if (x == 0 && stop_asked())
+			return false;
 		if ((search->marks[search->at] & (NARROW | SEEN)) != NARROW)
 			continue;
 		*found = (struct narrow){ { x, y }, { x, y, x, y } };

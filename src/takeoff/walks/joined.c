@@ -76,11 +76,14 @@ static void look_at_side(const struct joining *joining, struct land one, struct 
 	struct place at, bool is_below)
 {
 	int gate = is_below ? GATE_BELOW : GATE_RIGHT;
-	bool has_gate = fence_map_at(joining->fences, at.x, at.y) & gate;
-	bool is_shut = fence_map_is_shut(joining->fences, at, is_below);
+	bool has_gate, is_shut;
 
 	look_from_fixture(joining, one, other);
 	look_from_fixture(joining, other, one);
+	if (one.class != CLASS_PATH && other.class != CLASS_PATH)
+		return;
+	has_gate = fence_map_at(joining->fences, at.x, at.y) & gate;
+	is_shut = fence_map_is_shut(joining->fences, at, is_below);
 	look_from(joining, one, other, is_shut);
 	look_from(joining, other, one, is_shut);
 	if (has_gate && one.class == CLASS_PATH)
